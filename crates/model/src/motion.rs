@@ -1,0 +1,1 @@
+//! Forces and power along the road.
