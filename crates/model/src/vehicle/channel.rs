@@ -47,6 +47,8 @@ pub struct Controller {
     pub gauge: GaugeKind,
     /// Service brake pressure under which it takes no air for tires.
     pub brake_threshold: GaugePressure,
+    /// Service brake pressure from which it takes air again.
+    pub brake_resume: GaugePressure,
     /// Whether it works all channels at once; otherwise one after another in order.
     pub channels_together: bool,
     /// Longest stretch of time the compressor may be loaded without a pause.
