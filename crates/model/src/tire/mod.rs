@@ -1,5 +1,13 @@
 //! A tire model: its ratings, sizes and limits as the maker states them.
 
+pub mod cold_warm;
+pub mod load_inflation;
+pub mod low_speed;
+pub mod maker_table;
+
+#[cfg(test)]
+pub(crate) mod fixture;
+
 use quantity::{ColdPressure, Length, Mass, Speed, Volume};
 
 /// How many tires stand at one wheel end.

@@ -1,0 +1,381 @@
+//! The TRA allowance for truck tires at restricted speed, and the pressure it leads to.
+//!
+//! The table grants load for less speed, and at 30 mph and less asks for added pressure with
+//! it. Read for the least pressure at a given load it is therefore not monotonic in speed:
+//! a cap of 25 mph is often best served by the row for 31 to 40 mph, which covers it too.
+
+use quantity::{ColdPressure, Mass, PressureDifference, Speed};
+
+use super::load_inflation::{Exponent, LoadInflationError, required_pressure};
+use super::{Fitment, RatedPoint, SizeClass, Tire};
+use crate::source::{Citation, Key, Standing};
+
+/// The table of service load and added pressure at restricted speed.
+pub const TRA_LOW_SPEED: Key = Key("tra-low-speed");
+
+/// What one row grants one class of sizes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Allowance {
+    /// Change of the table load, percent.
+    pub load_pct: f64,
+    /// Added to the table pressure.
+    pub pressure_addition: PressureDifference,
+}
+
+/// One row of the table.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SpeedBand {
+    /// The band as the table writes it, mph.
+    pub band: &'static str,
+    /// Highest speed of the band; `None` for creeping, which a distance limits and no speed.
+    pub top: Option<Speed>,
+    /// Inch sizes.
+    pub conventional: Allowance,
+    /// Metric and wide-base sizes.
+    pub metric_or_wide: Allowance,
+}
+
+impl SpeedBand {
+    /// What the row grants a class of sizes.
+    pub fn allowance(&self, class: SizeClass) -> Allowance {
+        match class {
+            SizeClass::Conventional => self.conventional,
+            SizeClass::MetricOrWide => self.metric_or_wide,
+        }
+    }
+
+    /// Whether the row may be used under this speed cap.
+    pub fn covers(&self, cap: Speed) -> bool {
+        self.top.is_some_and(|top| top >= cap)
+    }
+}
+
+const fn grants(load_pct: f64, psi: f64) -> Allowance {
+    Allowance { load_pct, pressure_addition: PressureDifference::from_psi(psi) }
+}
+
+const fn up_to(
+    band: &'static str,
+    mph: f64,
+    conventional: Allowance,
+    metric_or_wide: Allowance,
+) -> SpeedBand {
+    SpeedBand { band, top: Some(Speed::from_mph(mph)), conventional, metric_or_wide }
+}
+
+/// The rows, fastest first; the first two are for tires rated at 65 mph run faster.
+///
+/// # Source
+/// [`TRA_LOW_SPEED`], from memory; +16 % at 31 to 40 mph and +9 % at 41 to 50 mph are
+/// supported by a trade article and a federal rule.
+pub const TRA_BANDS: [SpeedBand; 12] = [
+    up_to("71-75", 75.0, grants(-12.0, 5.0), grants(-12.0, 5.0)),
+    up_to("66-70", 70.0, grants(-4.0, 5.0), grants(-4.0, 5.0)),
+    up_to("51-65", 65.0, grants(0.0, 0.0), grants(0.0, 0.0)),
+    up_to("41-50", 50.0, grants(9.0, 0.0), grants(7.0, 0.0)),
+    up_to("31-40", 40.0, grants(16.0, 0.0), grants(9.0, 0.0)),
+    up_to("21-30", 30.0, grants(24.0, 10.0), grants(12.0, 10.0)),
+    up_to("11-20", 20.0, grants(32.0, 15.0), grants(17.0, 15.0)),
+    up_to("6-10", 10.0, grants(60.0, 30.0), grants(25.0, 20.0)),
+    up_to("2.6-5", 5.0, grants(85.0, 30.0), grants(45.0, 20.0)),
+    up_to("creep-2.5", 2.5, grants(115.0, 30.0), grants(55.0, 20.0)),
+    SpeedBand {
+        band: "creep (at most 200 ft in 30 min)",
+        top: None,
+        conventional: grants(140.0, 40.0),
+        metric_or_wide: grants(75.0, 30.0),
+    },
+    up_to("stationary", 0.0, grants(185.0, 40.0), grants(105.0, 30.0)),
+];
+
+/// Why the table gives no pressure.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub enum LowSpeedError {
+    /// Faster than the table goes.
+    #[error("a speed cap of {cap} is above the table's highest, 75 mph (120.7 km/h)")]
+    AboveTable {
+        /// Speed cap asked for.
+        cap: Speed,
+    },
+    /// A speed below zero.
+    #[error("a speed cap of {cap} is below zero")]
+    NegativeSpeed {
+        /// Speed cap asked for.
+        cap: Speed,
+    },
+    /// Faster than the tire is rated for.
+    #[error("a speed cap of {cap} is above the tire's rated {rated}; lower the cap")]
+    AboveRatedSpeed {
+        /// Speed cap asked for.
+        cap: Speed,
+        /// Speed of the tire's symbol.
+        rated: Speed,
+    },
+    /// More load than any row grants.
+    #[error(
+        "{load} on one tire is more than {highest}, the most the table grants under a cap of {cap}"
+    )]
+    TooHeavy {
+        /// Load asked for.
+        load: Mass,
+        /// Most that the rows covering the cap carry.
+        highest: Mass,
+        /// Speed cap asked for.
+        cap: Speed,
+    },
+    /// The tire has no rating for this fitment.
+    #[error("tire '{tire}' has no rated point for {fitment:?} fitment")]
+    NotRated {
+        /// Name of the tire.
+        tire: String,
+        /// Fitment asked for.
+        fitment: Fitment,
+    },
+    /// The power law refused.
+    #[error(transparent)]
+    Law(#[from] LoadInflationError),
+}
+
+/// The least pressure the table leads to under a speed cap.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RestrictedSpeed {
+    /// Cold inflation pressure, the added pressure included.
+    pub pressure: ColdPressure,
+    /// The row that gives it; it may be one for more speed than the cap.
+    pub row: &'static SpeedBand,
+    /// Change of the table load by that row, percent.
+    pub load_allowance_pct: f64,
+    /// Pressure the row adds.
+    pub pressure_addition: PressureDifference,
+    /// Whether the power law was used under the pressure where published truck tables begin.
+    pub under_usual_tables: bool,
+    /// The table where its row changes anything, else the source of the exponent.
+    pub citation: Citation,
+}
+
+/// The rows that may be used under a speed cap, fastest first, with what they grant a class.
+///
+/// Creeping is never among them: no speed cap bounds it.
+pub fn tra_allowance(
+    class: SizeClass,
+    cap: Speed,
+) -> impl Iterator<Item = (&'static SpeedBand, Allowance)> {
+    TRA_BANDS.iter().filter(move |row| row.covers(cap)).map(move |row| (row, row.allowance(class)))
+}
+
+/// The least cold pressure for a load under a speed cap: over every row that covers the cap,
+/// `P_r (L / (L_r (1 + b)))^(1/n) + dP`, the lowest.
+///
+/// # Validity
+/// 0 to 75 mph. Above 65 mph the rows are for a tire rated at 65 mph; for one rated faster
+/// use [`restricted_speed_pressure_for`]. The table's numbers are from memory, so a pressure
+/// that leans on them needs the maker's approval.
+///
+/// # Errors
+/// [`LowSpeedError`]: a cap outside the table, or more load than it grants.
+///
+/// # Source
+/// [`TRA_LOW_SPEED`].
+///
+/// ```
+/// use model::tire::{Construction, RatedPoint, SizeClass, StandardsBody};
+/// use model::tire::load_inflation::Exponent;
+/// use model::tire::low_speed::restricted_speed_pressure;
+/// use quantity::{ColdPressure, Mass, Speed};
+/// let dual = RatedPoint { load: Mass::from_lb(6005.0), pressure: ColdPressure::from_psi(105.0) };
+/// let n = Exponent::of(StandardsBody::Tra, Construction::Radial);
+/// let found = restricted_speed_pressure(
+///     dual, Mass::from_lb(5500.0), &n, SizeClass::Conventional, Speed::from_mph(35.0))?;
+/// assert_eq!(found.row.band, "31-40");
+/// assert!((found.pressure.as_psi() - 74.9).abs() < 0.1);
+/// # Ok::<(), model::tire::low_speed::LowSpeedError>(())
+/// ```
+pub fn restricted_speed_pressure(
+    rated: RatedPoint,
+    load: Mass,
+    exponent: &Exponent,
+    class: SizeClass,
+    cap: Speed,
+) -> Result<RestrictedSpeed, LowSpeedError> {
+    if cap < Speed::ZERO {
+        return Err(LowSpeedError::NegativeSpeed { cap });
+    }
+    let mut lowest: Option<RestrictedSpeed> = None;
+    let mut highest_load = None;
+    for (row, allowance) in tra_allowance(class, cap) {
+        let b = allowance.load_pct / 100.0;
+        let granted = rated.load * (1.0 + b);
+        highest_load = Some(highest_load.map_or(granted, |most: Mass| most.max(granted)));
+        if load > granted {
+            continue;
+        }
+        // Never above the rated load by rounding of the division.
+        let at_rated_speed = (load / (1.0 + b)).min(rated.load);
+        let required = required_pressure(rated, at_rated_speed, exponent)?;
+        let pressure = required.pressure + allowance.pressure_addition;
+        if lowest.as_ref().is_none_or(|found| pressure < found.pressure) {
+            lowest = Some(RestrictedSpeed {
+                pressure,
+                row,
+                load_allowance_pct: allowance.load_pct,
+                pressure_addition: allowance.pressure_addition,
+                under_usual_tables: required.under_usual_tables,
+                citation: cite(row, allowance, exponent),
+            });
+        }
+    }
+    match (lowest, highest_load) {
+        (Some(found), _) => Ok(found),
+        (None, Some(highest)) => Err(LowSpeedError::TooHeavy { load, highest, cap }),
+        (None, None) => Err(LowSpeedError::AboveTable { cap }),
+    }
+}
+
+/// As [`restricted_speed_pressure`], for a tire model: a tire rated faster than 65 mph keeps
+/// the ordinary table up to its rated speed.
+///
+/// # Errors
+/// [`LowSpeedError`], also where the tire has no rating for the fitment or the cap is above its rated speed.
+pub fn restricted_speed_pressure_for(
+    tire: &Tire,
+    fitment: Fitment,
+    load: Mass,
+    cap: Speed,
+) -> Result<RestrictedSpeed, LowSpeedError> {
+    if cap > tire.rated_speed {
+        return Err(LowSpeedError::AboveRatedSpeed { cap, rated: tire.rated_speed });
+    }
+    let rated = tire
+        .rated(fitment)
+        .ok_or_else(|| LowSpeedError::NotRated { tire: tire.name.clone(), fitment })?;
+    let ordinary_top = Speed::from_mph(65.0);
+    restricted_speed_pressure(
+        rated,
+        load,
+        &Exponent::for_tire(tire),
+        tire.size_class,
+        cap.min(ordinary_top),
+    )
+}
+
+fn cite(row: &SpeedBand, allowance: Allowance, exponent: &Exponent) -> Citation {
+    if allowance.load_pct == 0.0 && allowance.pressure_addition == PressureDifference::ZERO {
+        exponent.citation().clone()
+    } else {
+        Citation::of(TRA_LOW_SPEED, Standing::FromMemory).at(format!("row {} mph", row.band))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::tire::{Construction, StandardsBody, fixture};
+
+    fn dual_11r24_5() -> RatedPoint {
+        RatedPoint { load: Mass::from_lb(6005.0), pressure: ColdPressure::from_psi(105.0) }
+    }
+
+    fn ask(lb: f64, class: SizeClass, mph: f64) -> Result<RestrictedSpeed, LowSpeedError> {
+        let n = Exponent::of(StandardsBody::Tra, Construction::Radial);
+        restricted_speed_pressure(
+            dual_11r24_5(),
+            Mass::from_lb(lb),
+            &n,
+            class,
+            Speed::from_mph(mph),
+        )
+    }
+
+    // Trade article (Fleet Equipment / Tire Review, "The real effect of speed, load, inflation and
+    // age on truck tires"): an 11R24.5 with 5500 lb at no more than 35 mph may run 74 psi, for logging.
+    #[test]
+    fn table_logging_example_at_35_mph() {
+        let found = ask(5500.0, SizeClass::Conventional, 35.0).unwrap();
+        assert!((74.0..=75.0).contains(&found.pressure.as_psi()), "{}", found.pressure.as_psi());
+        assert_eq!(found.row.band, "31-40");
+        assert_eq!(found.citation.standing, Standing::FromMemory);
+    }
+
+    // 11R24.5 load range G dual, 5500 lb, worked by hand for each band as printed.
+    #[test]
+    fn worked_bands_one_by_one() {
+        let n = Exponent::of(StandardsBody::Tra, Construction::Radial);
+        let expected = [92.6, 81.9, 74.9, 78.1, 77.3, 77.3, 68.5];
+        for (row, psi) in TRA_BANDS[2..9].iter().zip(expected) {
+            let grant = row.allowance(SizeClass::Conventional);
+            let load = Mass::from_lb(5500.0) / (1.0 + grant.load_pct / 100.0);
+            let pressure = required_pressure(dual_11r24_5(), load, &n).unwrap().pressure
+                + grant.pressure_addition;
+            assert!((pressure.as_psi() - psi).abs() < 0.06, "{}: {}", row.band, pressure.as_psi());
+        }
+    }
+
+    #[test]
+    fn a_lower_cap_falls_back_on_the_row_with_less_pressure() {
+        let at_25 = ask(5500.0, SizeClass::Conventional, 25.0).unwrap();
+        assert_eq!(at_25.row.band, "31-40");
+        assert_eq!(at_25.pressure_addition, PressureDifference::ZERO);
+        let at_4 = ask(5500.0, SizeClass::Conventional, 4.0).unwrap();
+        assert_eq!(at_4.row.band, "2.6-5");
+        assert!((at_4.pressure.as_psi() - 68.5).abs() < 0.1);
+    }
+
+    #[test]
+    fn metric_sizes_get_the_smaller_allowance() {
+        let found = ask(5500.0, SizeClass::MetricOrWide, 35.0).unwrap();
+        assert!((found.pressure.as_psi() - 81.9).abs() < 0.1);
+    }
+
+    #[test]
+    fn an_ordinary_row_cites_the_exponent() {
+        let found = ask(5500.0, SizeClass::Conventional, 60.0).unwrap();
+        assert_eq!(found.row.band, "51-65");
+        assert_eq!(found.citation.standing, Standing::Read);
+        assert!((found.pressure.as_psi() - 92.6).abs() < 0.1);
+    }
+
+    #[test]
+    fn outside_the_table_is_refused() {
+        assert!(matches!(
+            ask(5500.0, SizeClass::Conventional, 76.0),
+            Err(LowSpeedError::AboveTable { .. })
+        ));
+        assert!(matches!(
+            ask(7000.0, SizeClass::Conventional, 35.0),
+            Err(LowSpeedError::TooHeavy { .. })
+        ));
+        assert!(ask(6966.0, SizeClass::Conventional, 35.0).is_err());
+        assert!(ask(6965.7, SizeClass::Conventional, 35.0).is_ok());
+        assert!(ask(5500.0, SizeClass::Conventional, -1.0).is_err());
+        assert!(
+            tra_allowance(SizeClass::Conventional, Speed::from_mph(0.0))
+                .all(|(row, _)| !row.band.starts_with("creep ("))
+        );
+    }
+
+    #[test]
+    fn a_tire_rated_faster_keeps_the_ordinary_table() {
+        let tire = fixture::tire_11r22_5();
+        let load = Mass::from_kg(2000.0);
+        let at =
+            |kmh| restricted_speed_pressure_for(&tire, Fitment::Dual, load, Speed::from_kmh(kmh));
+        assert_eq!(at(115.0).unwrap().row.band, "51-65");
+        assert!(matches!(at(125.0), Err(LowSpeedError::AboveRatedSpeed { .. })));
+    }
+
+    proptest! {
+        #[test]
+        fn more_speed_never_needs_less_pressure(a in 0.0..75.0f64, b in 0.0..75.0f64, lb in 500.0..5200.0f64) {
+            let at = |mph| ask(lb, SizeClass::Conventional, mph).unwrap().pressure;
+            prop_assert!(at(a.min(b)) <= at(a.max(b)));
+        }
+
+        #[test]
+        fn more_load_never_needs_less_pressure(a in 1.0..6500.0f64, b in 1.0..6500.0f64, mph in 0.0..50.0f64) {
+            let at = |lb| ask(lb, SizeClass::Conventional, mph).unwrap().pressure;
+            prop_assert!(at(a.min(b)) <= at(a.max(b)));
+        }
+    }
+}
