@@ -4,9 +4,12 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
-use toml_edit::DocumentMut;
+use toml_edit::{DocumentMut, Table};
 
 use super::{rust_files, shown};
+
+/// How our numbers may stand to a source.
+const STANDINGS: [&str; 4] = ["read", "from memory", "common practice", "library"];
 
 /// Every key named in code is in the register; every key of the register is named, or says why not.
 pub fn check(root: &Path) -> Vec<String> {
@@ -27,7 +30,7 @@ pub fn check(root: &Path) -> Vec<String> {
             }
         }
     }
-    for (key, entry) in register.iter() {
+    for (key, entry) in &register {
         let reason = entry.get("unused_reason").is_some();
         if !used.contains(key) && !reason {
             problems.push(format!("docs/sources.toml: '{key}' is used nowhere; add unused_reason"));
@@ -35,20 +38,26 @@ pub fn check(root: &Path) -> Vec<String> {
         if used.contains(key) && reason {
             problems.push(format!("docs/sources.toml: '{key}' is used; drop its unused_reason"));
         }
-        for wanted in ["title", "standing"] {
-            if entry.get(wanted).is_none() {
-                problems.push(format!("docs/sources.toml: '{key}' has no {wanted}"));
-            }
+        if entry.get("title").is_none() {
+            problems.push(format!("docs/sources.toml: '{key}' has no title"));
+        }
+        let standing = entry.get("standing").and_then(|item| item.as_str()).unwrap_or_default();
+        if !STANDINGS.contains(&standing) {
+            let known = STANDINGS.join(", ");
+            problems.push(format!("docs/sources.toml: standing of '{key}' is none of: {known}"));
         }
     }
     problems
 }
 
 /// The register: a table for each key.
-pub fn register(root: &Path) -> Result<DocumentMut, String> {
+pub fn register(root: &Path) -> Result<Table, String> {
     let path = root.join("docs/sources.toml");
     let text = fs::read_to_string(&path).map_err(|error| format!("docs/sources.toml: {error}"))?;
-    text.parse().map_err(|error| format!("docs/sources.toml: {error}"))
+    let document: DocumentMut =
+        text.parse().map_err(|error| format!("docs/sources.toml: {error}"))?;
+    let sources = document.get("source").and_then(|item| item.as_table());
+    sources.cloned().ok_or_else(|| "docs/sources.toml: it has no [source.KEY] table".to_owned())
 }
 
 /// The sources that published cases are taken from.
