@@ -1,1 +1,4 @@
 //! survey
+
+pub mod sheet;
+pub mod track;
