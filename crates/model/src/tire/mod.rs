@@ -1,9 +1,21 @@
 //! A tire model: its ratings, sizes and limits as the maker states them.
 
+pub mod air_volume;
 pub mod cold_warm;
+pub mod deflection;
+pub mod deflection_screen;
+pub mod designation;
+pub mod duals;
+pub mod load_index;
 pub mod load_inflation;
 pub mod low_speed;
 pub mod maker_table;
+pub mod r54;
+pub mod roadside;
+pub mod speed_symbol;
+pub mod stiffness;
+pub mod tkph;
+pub mod warm_up;
 
 #[cfg(test)]
 pub(crate) mod fixture;
