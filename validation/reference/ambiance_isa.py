@@ -16,4 +16,4 @@ for altitude in (-300.0, 1500.0, 4000.0):
         5e-4,
         "the altitude of a road is taken as geopotential: 2.5 m apart at 4000 m",
     ))
-write("library-ambiance", "ambiance_isa.py", f"ambiance {version('ambiance')}", "Atmosphere.pressure", cases)
+write("library-ambiance", "ambiance_isa.py", f"ambiance {version('ambiance')}", "Atmosphere.pressure", ["iso-2533"], cases)

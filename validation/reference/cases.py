@@ -13,8 +13,8 @@ def inline(pairs):
     return "{ " + ", ".join(f"{k} = {value(v)}" for k, v in pairs.items()) + " }"
 
 
-def write(source, script, made_with, locator, cases):
-    """One file; each case is (equation, inputs, expected, relative tolerance, because)."""
+def write(source, script, made_with, locator, checks, cases):
+    """One file; `checks` are the source keys of the equations it is held against; each case is (equation, inputs, expected, relative tolerance, because)."""
     lines = [
         f"# Written by validation/reference/{script}; run it again rather than editing.",
         f'source = "{source}"',
@@ -22,6 +22,7 @@ def write(source, script, made_with, locator, cases):
         f'script = "reference/{script}"',
         f'made_with = "{made_with}"',
         f'locator = "{locator}"',
+        "checks = [" + ", ".join(f'"{key}"' for key in checks) + "]",
     ]
     for equation, inputs, expected, tolerance, because in cases:
         lines += [

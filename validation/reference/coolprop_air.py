@@ -33,4 +33,4 @@ for pressure, t in ((101.325, 15.0), (84.56, -20.0), (95.0, 40.0)):
         0.001,
         "dry air departs from the ideal gas by under 0.1 % at ambient pressure",
     ))
-write("library-coolprop", "coolprop_air.py", f"CoolProp {version('CoolProp')}", "PropsSI, fluid Air", cases)
+write("library-coolprop", "coolprop_air.py", f"CoolProp {version('CoolProp')}", "PropsSI, fluid Air", ["ideal-gas-law", "iso-2533"], cases)

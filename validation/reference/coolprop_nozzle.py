@@ -65,5 +65,6 @@ write(
     "coolprop_nozzle.py",
     f"CoolProp {version('CoolProp')}, scipy {version('scipy')}",
     "PropsSI and HAPropsSI, fluid Air",
+    ["iso-6358-1", "short-tube-orifice-2016", "iso-8778"],
     cases,
 )

@@ -24,4 +24,4 @@ for bore, length in ((6.38, 5.0), (9.56, 5.0), (12.7, 10.0)):
         0.15,
         "the tube form lies 10 % under smooth-pipe flow, as a rougher tube with an entry would",
     ))
-write("library-fluids", "fluids_tube.py", f"fluids {version('fluids')}", "compressible.isothermal_gas", cases)
+write("library-fluids", "fluids_tube.py", f"fluids {version('fluids')}", "compressible.isothermal_gas", ["cetop-tube"], cases)

@@ -27,4 +27,4 @@ for mass, power, rolling, grade in ((63500.0, 304.3, 0.015, 0.04), (20000.0, 250
         1e-8,
         "two root finders on one cubic",
     ))
-write("library-numpy", "numpy_grade.py", f"numpy {version('numpy')}", "numpy.roots", cases)
+write("library-numpy", "numpy_grade.py", f"numpy {version('numpy')}", "numpy.roots", ["cfr-40-1066-210"], cases)

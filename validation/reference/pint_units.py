@@ -58,4 +58,4 @@ for rating in (13.2, 30.0):
         1e-12,
         "the same quotient by a program that carries its units",
     ))
-write("library-pint", "pint_units.py", f"pint {version('pint')}", "UnitRegistry", cases)
+write("library-pint", "pint_units.py", f"pint {version('pint')}", "UnitRegistry", ["cfr-40-1066-210", "tm-5-3805-263-14-p-3"], cases)

@@ -18,4 +18,4 @@ for t, humidity in ((20.0, 0.65), (35.0, 0.8), (2.0, 0.9)):
         0.005,
         "two fits of saturation pressure",
     ))
-write("library-psychrolib", "psychrolib_water.py", f"PsychroLib {version('PsychroLib')}", "GetHumRatioFromRelHum", cases)
+write("library-psychrolib", "psychrolib_water.py", f"PsychroLib {version('PsychroLib')}", "GetHumRatioFromRelHum", ["wmo-8-magnus"], cases)

@@ -83,4 +83,4 @@ for clearance, n, ratio in ((0.05, 1.3, 9.165), (0.04, 1.25, 5.0), (0.06, 1.35, 
         1e-7,
         "integration of the re-expansion",
     ))
-write("library-scipy", "scipy_air.py", f"scipy {version('scipy')}", "optimize.brentq, integrate.solve_ivp Radau", cases)
+write("library-scipy", "scipy_air.py", f"scipy {version('scipy')}", "optimize.brentq, integrate.solve_ivp Radau", ["iso-6358-3", "reciprocating-compressor-textbook"], cases)

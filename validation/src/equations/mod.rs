@@ -47,6 +47,12 @@ pub const EQUATIONS: &[Equation] = &[
     equation("hadekel-stiffness", "tire stiffness of a membrane", tire::hadekel_stiffness),
     equation("deflection", "static deflection from one data-sheet point", tire::deflection),
     equation("deflection-pressure", "pressure for a wanted deflection", tire::deflection_pressure),
+    equation("load-index", "load of a load index", rules::load_index),
+    equation("speed-symbol", "speed of a speed symbol", rules::speed_symbol),
+    equation("r54-allowance", "load allowance of UN R54 at a speed", rules::r54),
+    equation("nominal-diameter", "diameter from the size designation", rules::nominal_diameter),
+    equation("site-tkph", "heat load of a site", rules::site),
+    equation("tkph-k1", "distance factor of the heat load", rules::distance_factor),
     equation(
         "dual-spacing-estimate",
         "least dual spacing from the section width",
