@@ -297,6 +297,13 @@ mod tests {
     }
 
     #[test]
+    fn more_than_the_rated_pressure_carries_no_more() {
+        let over =
+            carried_load(point(6175.0, 105.0), ColdPressure::from_psi(120.0), &tra()).unwrap();
+        assert!((over.load.as_lb() - 6175.0).abs() < 1e-9);
+    }
+
+    #[test]
     fn a_given_exponent_stays_in_its_range() {
         let citation = Citation::of(TRA_RADIAL, Standing::Given);
         assert!(Exponent::given(0.65, citation.clone()).is_ok());

@@ -231,8 +231,12 @@ pub fn restricted_speed_pressure(
     }
 }
 
-/// As [`restricted_speed_pressure`], for a tire model: a tire rated faster than 65 mph keeps
-/// the ordinary table up to its rated speed.
+/// As [`restricted_speed_pressure`], for a tire model: one rated faster than 65 mph keeps the
+/// ordinary table up to its rated speed, and one rated at 50 mph or less gets no allowance, for
+/// its rated load is already one for low speed.
+///
+/// # Validity
+/// As [`restricted_speed_pressure`]; from nothing to the tire's rated speed.
 ///
 /// # Errors
 /// [`LowSpeedError`], also where the tire has no rating for the fitment or the cap is above its rated speed.
@@ -249,13 +253,9 @@ pub fn restricted_speed_pressure_for(
         .rated(fitment)
         .ok_or_else(|| LowSpeedError::NotRated { tire: tire.name.clone(), fitment })?;
     let ordinary_top = Speed::from_mph(65.0);
-    restricted_speed_pressure(
-        rated,
-        load,
-        &Exponent::for_tire(tire),
-        tire.size_class,
-        cap.min(ordinary_top),
-    )
+    let slow_tire = tire.rated_speed <= Speed::from_mph(50.0);
+    let cap = if slow_tire { ordinary_top } else { cap.min(ordinary_top) };
+    restricted_speed_pressure(rated, load, &Exponent::for_tire(tire), tire.size_class, cap)
 }
 
 fn cite(row: &SpeedBand, allowance: Allowance, exponent: &Exponent) -> Citation {
@@ -363,6 +363,18 @@ mod tests {
             |kmh| restricted_speed_pressure_for(&tire, Fitment::Dual, load, Speed::from_kmh(kmh));
         assert_eq!(at(115.0).unwrap().row.band, "51-65");
         assert!(matches!(at(125.0), Err(LowSpeedError::AboveRatedSpeed { .. })));
+    }
+
+    #[test]
+    fn a_tire_rated_for_low_speed_gets_no_allowance() {
+        let slow = Tire { rated_speed: Speed::from_kmh(40.0), ..fixture::tire_11r22_5() };
+        let load = Mass::from_kg(2000.0);
+        let at = Speed::from_kmh(30.0);
+        let found = restricted_speed_pressure_for(&slow, Fitment::Dual, load, at).unwrap();
+        assert_eq!(found.row.band, "51-65");
+        let usual = fixture::tire_11r22_5();
+        let less = restricted_speed_pressure_for(&usual, Fitment::Dual, load, at).unwrap();
+        assert!(less.pressure < found.pressure);
     }
 
     proptest! {
