@@ -83,4 +83,62 @@ for clearance, n, ratio in ((0.05, 1.3, 9.165), (0.04, 1.25, 5.0), (0.06, 1.35, 
         1e-7,
         "integration of the re-expansion",
     ))
-write("library-scipy", "scipy_air.py", f"scipy {version('scipy')}", "optimize.brentq, integrate.solve_ivp Radau", ["iso-6358-3", "reciprocating-compressor-textbook"], cases)
+
+
+# Filling and venting: the balance of mass and energy in a vessel, integrated until the target is met.
+P_0, T_0, KAPPA = 100e3, 293.15, 1.4
+R = P_0 / (RHO_0 * T_0)
+VOLUME, C = 0.110, 1.5e-8
+
+
+def vessel(b, start, end, supply=None, ambient=None, adiabatic=False):
+    """Time and end temperature of a vessel at T_0 that is filled from a supply or vented."""
+
+    def change(_, y):
+        m, t = y
+        p = m * R * t / VOLUME
+        q = flow(C, b, supply, p) if supply else -flow(C, b, p, ambient) * (T_0 / t) ** 0.5
+        if not adiabatic:
+            return [q, 0.0]
+        inflow = KAPPA * T_0 if supply else KAPPA * t
+        return [q, q * (inflow - t) / m]
+
+    met = lambda _, y: y[0] * R * y[1] / VOLUME - end  # noqa: E731
+    met.terminal = True
+    run = solve_ivp(change, (0, 3600), [start * VOLUME / (R * T_0), T_0], events=met,
+                    method="Radau", rtol=1e-10, atol=1e-13, max_step=2.0)
+    return run.t_events[0][0], run.y_events[0][0][1]
+
+
+def vessel_case(equation, b, start, end, expected, **behind):
+    name, pressure = next(iter(behind.items()))
+    return (
+        equation,
+        {
+            "volume": f"{VOLUME * 1e3} l",
+            "conductance": f"{C * 1e8} dm3/s/bar",
+            "critical_ratio": b,
+            name: f"{pressure / 1e5} bar",
+            "from": f"{start / 1e5} bar",
+            "to": f"{end / 1e5} bar",
+        },
+        expected,
+        1e-6,
+        "integration of the vessel's balance",
+    )
+
+
+for b, start, end in ((0.25, 4.0e5, 7.5e5), (0.25, 1.0e5, 7.5e5), (0.5, 2.0e5, 9.0e5)):
+    time, _ = vessel(b, start, end, supply=9.3e5)
+    cases.append(vessel_case("fill-time", b, start, end, {"time": f"{time:.8f} s"}, supply=9.3e5))
+for b, start, end in ((0.25, 8.2e5, 1.6e5), (0.6, 8.2e5, 1.2e5), (0.5, 8.2e5, 1.5e5)):
+    time, _ = vessel(b, start, end, ambient=1.013e5)
+    cases.append(vessel_case("vent-time", b, start, end, {"time": f"{time:.8f} s"}, ambient=1.013e5))
+time, _ = vessel(0.25, 1.0e5, 2.3e5, supply=9.3e5, adiabatic=True)
+cases.append(vessel_case("adiabatic-fill-time", 0.25, 1.0e5, 2.3e5, {"time": f"{time:.8f} s"}, supply=9.3e5))
+time, temperature = vessel(0.25, 8.2e5, 4.1e5, ambient=1.013e5, adiabatic=True)
+cases.append(vessel_case(
+    "adiabatic-vent", 0.25, 8.2e5, 4.1e5,
+    {"time": f"{time:.8f} s", "end_temperature": f"{temperature:.7f} K"}, ambient=1.013e5,
+))
+write("library-scipy", "scipy_air.py", f"scipy {version('scipy')}", "optimize.brentq, integrate.solve_ivp Radau", ["iso-6358-3", "reciprocating-compressor-textbook", "closed-form-fill-vent"], cases)

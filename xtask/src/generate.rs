@@ -16,8 +16,10 @@ struct Generator {
     folder: &'static str,
 }
 
-const GENERATORS: &[Generator] =
-    &[Generator { package: "validation", form: "--bin", name: "errors", folder: "docs" }];
+const GENERATORS: &[Generator] = &[
+    Generator { package: "validation", form: "--bin", name: "errors", folder: "docs" },
+    Generator { package: "survey", form: "--example", name: "schemas", folder: "schemas" },
+];
 
 /// Writes every generated file in place.
 pub fn write(root: &Path) -> Outcome {

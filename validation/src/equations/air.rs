@@ -1,8 +1,9 @@
 //! Air: restrictions, tubes, paths, compressor, water.
 
 use model::air::{
-    Compressor, CompressorInlet, Restriction, displacement_of_rating, mass_of_free_air,
-    series_mass_flow, water_taken_in,
+    Compressor, CompressorInlet, Restriction, adiabatic_fill_time, adiabatic_vent,
+    displacement_of_rating, fill_time, mass_of_free_air, series_mass_flow, vent_time,
+    water_taken_in,
 };
 
 use crate::CaseError;
@@ -86,4 +87,52 @@ pub fn water(inputs: &Inputs<'_>) -> Evaluated {
     )
     .map_err(CaseError::refused)?;
     Ok(Outputs::new().quantity("water", water))
+}
+
+pub fn fill(inputs: &Inputs<'_>) -> Evaluated {
+    let time = fill_time(
+        inputs.quantity("volume")?,
+        restriction(inputs, "")?,
+        inputs.quantity("supply")?,
+        inputs.quantity("from")?,
+        inputs.quantity("to")?,
+    )
+    .map_err(CaseError::refused)?;
+    Ok(Outputs::new().quantity("time", time))
+}
+
+pub fn fill_without_heat(inputs: &Inputs<'_>) -> Evaluated {
+    let time = adiabatic_fill_time(
+        inputs.quantity("volume")?,
+        restriction(inputs, "")?,
+        inputs.quantity("supply")?,
+        inputs.quantity("from")?,
+        inputs.quantity("to")?,
+    )
+    .map_err(CaseError::refused)?;
+    Ok(Outputs::new().quantity("time", time))
+}
+
+pub fn vent(inputs: &Inputs<'_>) -> Evaluated {
+    let time = vent_time(
+        inputs.quantity("volume")?,
+        restriction(inputs, "")?,
+        inputs.quantity("ambient")?,
+        inputs.quantity("from")?,
+        inputs.quantity("to")?,
+    )
+    .map_err(CaseError::refused)?;
+    Ok(Outputs::new().quantity("time", time))
+}
+
+pub fn vent_without_heat(inputs: &Inputs<'_>) -> Evaluated {
+    let vent = adiabatic_vent(
+        inputs.quantity("volume")?,
+        restriction(inputs, "")?,
+        inputs.quantity("ambient")?,
+        inputs.quantity("from")?,
+        inputs.quantity("to")?,
+    )
+    .map_err(CaseError::refused)?;
+    Ok(Outputs::new().quantity("time", vent.time).quantity("end_temperature", vent.end))
 }

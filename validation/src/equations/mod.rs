@@ -65,6 +65,10 @@ pub const EQUATIONS: &[Equation] = &[
     equation("orifice-conductance", "sonic conductance of a hole", air::orifice),
     equation("tube-conductance", "sonic conductance of a tube", air::tube),
     equation("series-flow", "flow through restrictions in series", air::series_flow),
+    equation("fill-time", "time to fill a volume", air::fill),
+    equation("adiabatic-fill-time", "time to fill a volume without heat", air::fill_without_heat),
+    equation("vent-time", "time to vent a volume", air::vent),
+    equation("adiabatic-vent", "time to vent a volume without heat", air::vent_without_heat),
     equation(
         "volumetric-efficiency",
         "volumetric efficiency of a compressor",
