@@ -85,9 +85,8 @@ fn errors(theirs: f64, ours: f64, tolerance: ToleranceSize) -> Result<(f64, f64)
         return Err(format!("expected {theirs}, got {ours}"));
     }
     match tolerance {
-        ToleranceSize::Relative(_) if theirs == 0.0 => {
-            Err("zero is expected, so the tolerance must be absolute".to_owned())
-        }
+        // A share of nothing is met by nothing only.
+        ToleranceSize::Relative(share) if theirs == 0.0 => Ok((off.min(1.0).ceil(), share)),
         ToleranceSize::Relative(share) => Ok((off / theirs.abs(), share)),
         ToleranceSize::Absolute(size) if theirs == 0.0 => Ok((off / size, 1.0)),
         ToleranceSize::Absolute(size) => Ok((off / theirs.abs(), size / theirs.abs())),

@@ -4,6 +4,7 @@ mod air;
 mod road;
 mod rules;
 mod tire;
+mod truck;
 
 use crate::CaseError;
 use crate::inputs::Inputs;
@@ -77,6 +78,7 @@ pub const EQUATIONS: &[Equation] = &[
     equation("compressor-rating", "swept volume from a compressor's rating", air::rating),
     equation("free-air-mass", "mass of free air", air::free_air_mass),
     equation("water-taken-in", "water that comes in with free air", air::water),
+    equation("whole-truck-raise", "raising the tires of a whole truck", truck::raise),
     equation("road-load", "force to hold a speed", road::force),
     equation("grade-speed", "steady speed a power holds on a grade", road::steady_speed),
     equation("air-density", "density of air", road::air_density),
