@@ -237,6 +237,11 @@ impl Duty {
         Time::from_s(self.longest)
     }
 
+    /// The longest stretch so far becomes the one now running.
+    pub(super) fn forget_longest(&mut self) {
+        self.longest = self.running;
+    }
+
     #[inline]
     pub(super) fn pass(&mut self, seconds: f64, loading: bool) {
         if loading {

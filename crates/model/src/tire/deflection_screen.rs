@@ -33,11 +33,11 @@ pub struct DeflectionLimit {
 /// use model::tire::deflection_screen::highest_share;
 /// use quantity::Speed;
 /// assert!((highest_share(Speed::from_kmh(40.0)).share - 0.20).abs() < 1e-12);
-/// assert!((highest_share(Speed::from_mph(25.0)).share - 0.16).abs() < 1e-12);
+/// assert!((highest_share(Speed::from_mph(25.0)).share - 0.20).abs() < 1e-12);
 /// ```
 pub fn highest_share(cap: Speed) -> DeflectionLimit {
-    let (share, locator) = if cap <= Speed::from_kmh(40.0) {
-        (0.20, "up to 40 km/h")
+    let (share, locator) = if cap <= Speed::from_mph(25.0) {
+        (0.20, "up to 25 mph (40 km/h)")
     } else if cap <= Speed::from_kmh(60.0) {
         (0.16, "up to 60 km/h")
     } else {

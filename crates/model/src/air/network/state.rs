@@ -145,6 +145,12 @@ impl AirState {
         GaugePressure::from_kpa(self.lowest / 1e3)
     }
 
+    /// Starts the lowest service pressure and the longest compressor run afresh from here.
+    pub fn forget_extremes(&mut self, ambient: AbsolutePressure) {
+        self.lowest = self.service - ambient.as_pa();
+        self.duty.forget_longest();
+    }
+
     /// How often the protection valve has shut.
     pub const fn protection_closures(&self) -> u32 {
         self.closures

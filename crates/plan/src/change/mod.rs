@@ -1,0 +1,15 @@
+//! Where the driver must start each change, and what else could be done.
+
+mod laden;
+mod late;
+mod options;
+mod point;
+mod run;
+mod search;
+mod walk;
+
+pub(crate) use laden::choose as choose_laden_change;
+pub use laden::{LadenChoice, LadenOption};
+pub use point::{Action, ChangePoint, Consequence, Stop, Way, WayTaken};
+pub(crate) use run::Run;
+pub(crate) use walk::walk;

@@ -1,0 +1,193 @@
+//! Plans the changes of one run, section by section, in the order of travel.
+
+use haul::{CappedStretch, PlannedChange, State, StepperError};
+use model::haul_cycle::HaulCycle;
+use quantity::{GaugePressure, Length, Time};
+
+use super::late::{late, never};
+use super::options::{Refused, when_it_does_not_fit};
+use super::point::{Action, ChangePoint, Way, WayTaken};
+use super::run::{Approach, Attempt, Run};
+use super::search::{Open, latest, open_stretches};
+use crate::sections::Section;
+
+/// Why a run could not be planned.
+pub(crate) type WalkError = StepperError;
+
+/// A run with its changes planned.
+#[derive(Debug, Clone)]
+pub(crate) struct Walked {
+    pub changes: Vec<PlannedChange>,
+    pub points: Vec<ChangePoint>,
+    /// State when the last change was complete, or at the start.
+    pub last: State,
+}
+
+/// Plans every change of a run that begins in `start`.
+pub(crate) fn walk(haul: &HaulCycle, run: &Run<'_>, start: &State) -> Result<Walked, WalkError> {
+    let mut walked = Walked { changes: Vec::new(), points: Vec::new(), last: start.clone() };
+    for pair in run.sections.windows(2) {
+        let change = Change { haul, run, from: pair[0], into: pair[1] };
+        change.plan(&mut walked)?;
+    }
+    Ok(walked)
+}
+
+/// One change between two sections.
+#[derive(Clone, Copy)]
+pub(super) struct Change<'a> {
+    pub haul: &'a HaulCycle,
+    pub run: &'a Run<'a>,
+    pub from: Section,
+    pub into: Section,
+}
+
+impl Change<'_> {
+    pub fn action(&self) -> Action {
+        if self.run.truck.cap(self.into.rung) > self.run.truck.cap(self.from.rung) {
+            Action::Raise
+        } else {
+            Action::Lower
+        }
+    }
+
+    fn plan(&self, walked: &mut Walked) -> Result<(), WalkError> {
+        let run = self.run;
+        let place = self.into.from;
+        let base = run.caps_of(&walked.changes);
+        let approach = run.approach(&walked.last, place, &base)?;
+        let earliest = walked.last.travelled().max(self.from.from);
+        let open = self.open(earliest);
+        let caps = |start: Length| self.caps_from(&base, start);
+        let permits = |attempt: &Attempt| self.permits(attempt, &base);
+        let to = run.target(self.into.rung);
+        let found = latest(run, &approach, to, &open, &caps, &permits)?;
+        match found {
+            Some(attempt) => {
+                walked.changes.push(PlannedChange { at: attempt.start, to, standing: false });
+                let others = self.lay_by_beside(&approach, earliest, &base)?;
+                let chosen = WayTaken { way: Way::Rolling, time_lost: Some(Time::ZERO) };
+                let point = self.point(&approach, &attempt, chosen, others, &base)?;
+                walked.points.push(point);
+                walked.last = attempt.end;
+            }
+            None if self.action() == Action::Lower => {
+                let attempt = run.attempt(&approach, earliest, to, &caps(earliest))?;
+                walked.changes.push(PlannedChange { at: earliest, to, standing: false });
+                let past = attempt.complete.unwrap_or(run.course.length()) - place;
+                let chosen = WayTaken {
+                    way: Way::GoOnSlowly { past: past.max(Length::ZERO) },
+                    time_lost: Some(Time::ZERO),
+                };
+                let missing = WayTaken {
+                    way: Way::MoreRoad { missing: past.max(Length::ZERO) },
+                    time_lost: None,
+                };
+                let point = self.point(&approach, &attempt, chosen, vec![missing], &base)?;
+                walked.points.push(point);
+                walked.last = attempt.end;
+            }
+            None => {
+                let Refused { changes, attempt, chosen, others } =
+                    when_it_does_not_fit(self, &approach, &open, earliest, &base)?;
+                walked.changes.extend(changes);
+                let point = self.point(&approach, &attempt, chosen, others, &base)?;
+                walked.points.push(point);
+                walked.last = attempt.end;
+            }
+        }
+        Ok(())
+    }
+
+    /// Where the change may be ordered: raising keeps off sustained descents and legs that forbid it.
+    fn open(&self, earliest: Length) -> Vec<Open> {
+        let place = self.into.from;
+        if self.action() == Action::Lower {
+            return open_stretches(earliest, place, &[]);
+        }
+        let course = self.run.course;
+        let mut closed: Vec<(Length, Length)> =
+            course.descents().iter().map(|descent| (descent.closed_from, descent.foot)).collect();
+        for leg in &self.haul.route.legs {
+            if !leg.raising_allowed {
+                let (a, b) = (course.chainage(leg.from), course.chainage(leg.to));
+                closed.push((a.min(b), a.max(b)));
+            }
+        }
+        open_stretches(earliest, place, &closed)
+    }
+
+    /// Caps of the run when this change is ordered at `start`.
+    pub fn caps_from(&self, base: &[CappedStretch], start: Length) -> Vec<CappedStretch> {
+        let mut caps = base.to_vec();
+        if self.action() == Action::Lower {
+            let cap = self.run.truck.cap(self.into.rung);
+            caps.push(CappedStretch { from: start, to: self.into.to, cap });
+        }
+        caps
+    }
+
+    /// Brakes first: compressor limit kept, and the reservoir at cut-in or more at the next descent.
+    pub fn permits(&self, attempt: &Attempt, base: &[CappedStretch]) -> Result<bool, WalkError> {
+        if self.action() == Action::Lower {
+            return Ok(true);
+        }
+        let controller = &self.haul.combination.controller;
+        if attempt.longest_loaded > controller.compressor_limit {
+            return Ok(false);
+        }
+        let Some(complete) = attempt.complete else { return Ok(false) };
+        let next = self
+            .run
+            .course
+            .descents()
+            .iter()
+            .find(|descent| descent.top >= complete && descent.top < self.into.to);
+        let Some(descent) = next else { return Ok(true) };
+        let state = self.run.clock_at(&attempt.end, descent.top, base)?;
+        let supply: GaugePressure = state.supply(self.run.truck.ambient());
+        Ok(supply >= self.haul.combination.supply.governor.cut_in)
+    }
+
+    pub fn point(
+        &self,
+        approach: &Approach,
+        attempt: &Attempt,
+        chosen: WayTaken,
+        others: Vec<WayTaken>,
+        base: &[CappedStretch],
+    ) -> Result<ChangePoint, WalkError> {
+        let run = self.run;
+        let place = self.into.from;
+        let complete = attempt.complete.unwrap_or(run.course.length());
+        let fits = matches!(chosen.way, Way::Rolling | Way::LayBy(_));
+        let (cap_from, cap_to) = (run.truck.cap(self.from.rung), run.truck.cap(self.into.rung));
+        let before_descent = self.action() == Action::Raise
+            && run
+                .course
+                .descents()
+                .iter()
+                .any(|descent| descent.top >= complete && descent.foot <= place);
+        Ok(ChangePoint {
+            at: run.course.chainage(attempt.start),
+            travelled: attempt.start,
+            load_state: run.load_state,
+            from: run.target(self.from.rung),
+            to: run.target(self.into.rung),
+            action: self.action(),
+            fits,
+            reach_by: run.course.chainage(place),
+            reached: run.course.chainage(complete),
+            lead: complete.max(place) - attempt.start,
+            time: attempt.time,
+            cap: cap_from.min(cap_to),
+            lowest_supply: attempt.lowest_supply,
+            longest_loaded: attempt.longest_loaded,
+            chosen,
+            others,
+            late_1_km: late(self, approach, attempt, Length::from_km(1.0), base)?,
+            never: never(self, approach, attempt, base)?,
+            before_descent,
+        })
+    }
+}

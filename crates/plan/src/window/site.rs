@@ -1,0 +1,84 @@
+//! What the place and the weather fix for every cell.
+
+use model::haul_cycle::Weather;
+use model::route::{Jurisdiction, Route};
+use model::tire::cold_warm::{Conditions, ConditionsError, as_cold, as_read};
+use model::vehicle::Combination;
+use quantity::{ColdPressure, GaugePressure, Temperature};
+
+use crate::sections::wanted_rung;
+
+/// Temperatures and ambient pressure a window is judged in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Site {
+    /// Conditions cold pressures are named at.
+    pub reference: Conditions,
+    /// Coldest credible ambient.
+    pub coldest: Temperature,
+    /// Warmest credible ambient.
+    pub warmest: Temperature,
+}
+
+impl Site {
+    /// Reads the weather of a haul.
+    ///
+    /// # Errors
+    /// [`ConditionsError`] for a temperature or ambient pressure outside the gas law's range.
+    pub fn new(weather: &Weather) -> Result<Self, ConditionsError> {
+        let reference = Conditions::new(weather.reference, weather.ambient_pressure)?;
+        reference.with_temperature(weather.coldest)?;
+        Ok(Self { reference, coldest: weather.coldest, warmest: weather.warmest })
+    }
+
+    /// What a vented gauge reads on a tire of this cold pressure at a temperature.
+    pub fn read_at(&self, cold: ColdPressure, temperature: Temperature) -> GaugePressure {
+        let now = self.at(temperature);
+        as_read(cold, self.reference, now)
+    }
+
+    /// The cold pressure behind a reading at a temperature.
+    pub fn cold_of(&self, reading: GaugePressure, temperature: Temperature) -> ColdPressure {
+        as_cold(reading, self.at(temperature), self.reference)
+    }
+
+    fn at(&self, temperature: Temperature) -> Conditions {
+        // Temperatures come from checked weather plus a bounded rise, so they stay in range.
+        self.reference.with_temperature(temperature).unwrap_or(self.reference)
+    }
+}
+
+/// Where a rung is used on a route: what the ground and the law bring into its window.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct RungUse {
+    /// Steepest crossfall.
+    pub crossfall: f64,
+    /// Whether a public road in the United States is among the legs.
+    pub united_states: bool,
+    /// Whether any public road is.
+    pub public: bool,
+    /// Lowest pressure advice of the ground.
+    pub ground_maximum: Option<ColdPressure>,
+    /// Whether any leg uses it.
+    pub used: bool,
+}
+
+impl RungUse {
+    /// Gathers what the legs that want a rung bring.
+    pub fn of(route: &Route, combination: &Combination, rung: usize) -> Self {
+        let mut found = Self::default();
+        for leg in &route.legs {
+            if wanted_rung(leg, combination) != Some(rung) {
+                continue;
+            }
+            found.used = true;
+            found.crossfall = found.crossfall.max(leg.crossfall.abs());
+            found.united_states |= leg.jurisdiction == Jurisdiction::UnitedStates;
+            found.public |= leg.jurisdiction != Jurisdiction::Private;
+            if let Some(maximum) = leg.ground_maximum {
+                found.ground_maximum =
+                    Some(found.ground_maximum.map_or(maximum, |before| before.min(maximum)));
+            }
+        }
+        found
+    }
+}
