@@ -1,4 +1,23 @@
-//! survey
+//! A survey: one folder of files about a fleet and its hauls, read into checked values.
+//!
+//! [`Folder`] maps paths to bytes, from a disk or from anywhere else; [`load`] gives the hauls
+//! without errors and **all** problems at once, each with its file, line, value and what to do
+//! about it. A file with errors makes only the hauls that use it unusable.
 
+mod check;
+mod convert;
+mod document;
+mod file;
+mod folder;
+mod load;
+mod problem;
+pub mod schema;
 pub mod sheet;
 pub mod track;
+
+pub use folder::{Folder, LARGEST_FILE, ReadError};
+pub use load::{Survey, UnitProfile, load};
+pub use problem::{
+    Condition, Ordered, Problem, ProblemKind, Reference, Severity, SizeFault, SpacingBasis,
+    UnitSlip, report,
+};

@@ -1,0 +1,155 @@
+//! Loads of a combination: against its gross mass, its tires, its rims and its axles.
+
+use model::tire::Fitment;
+use model::vehicle::{AxleGroup, GroupLoad, LoadState};
+use quantity::Mass;
+
+use crate::convert::{Assembly, Loaded};
+use crate::document::join;
+use crate::file::CombinationFile;
+use crate::problem::{Problem, ProblemKind};
+
+/// Largest difference between the groups' sum and the gross mass.
+const GROSS_TOLERANCE: f64 = 0.01;
+
+/// Checks the loads, channels and pressures of an assembled combination.
+pub(crate) fn assembly(
+    file: &Loaded<CombinationFile>,
+    made: &Assembly,
+    problems: &mut Vec<Problem>,
+) {
+    for (index, state) in made.combination.load_states.iter().enumerate() {
+        let at = format!("/load_states/{index}");
+        gross(file, index, state, &at, problems);
+        for (number, (group, load)) in made.combination.groups.iter().zip(&state.groups).enumerate()
+        {
+            let label = &made.origins[number].label;
+            let pointer = join(&join(&join(&at, "loads"), label), "mass_kg");
+            group_load(file, &pointer, (label, &state.name), group, load, problems);
+        }
+    }
+    idle_channels(made, problems);
+    governor(file, made, problems);
+    stored_rungs(file, made, problems);
+}
+
+/// Groups must add up to the gross mass within 1 %.
+fn gross(
+    file: &Loaded<CombinationFile>,
+    index: usize,
+    state: &LoadState,
+    at: &str,
+    problems: &mut Vec<Problem>,
+) {
+    let declared = Mass::from_kg(file.data.load_states[index].gross_mass_kg);
+    let sum = state.gross();
+    if (sum - declared).abs() > declared * GROSS_TOLERANCE {
+        let kind = ProblemKind::GrossMass { sum, declared };
+        problems.push(file.problem(&format!("{at}/gross_mass_kg"), kind));
+    }
+}
+
+/// Load of the worst tire: heavier side, heavier mate.
+fn worst_tire(group: &AxleGroup, load: &GroupLoad) -> Mass {
+    let end = worst_end(group, load);
+    match group.fitment {
+        Fitment::Single => end,
+        Fitment::Dual => end * load.heavier_mate_share,
+    }
+}
+
+fn worst_end(group: &AxleGroup, load: &GroupLoad) -> Mass {
+    load.mass * load.heavier_side_share / f64::from(group.axles)
+}
+
+fn group_load(
+    file: &Loaded<CombinationFile>,
+    pointer: &str,
+    (label, state): (&str, &str),
+    group: &AxleGroup,
+    load: &GroupLoad,
+    problems: &mut Vec<Problem>,
+) {
+    let mut problem = |kind| problems.push(file.problem(pointer, kind));
+    let (label, state) = (label.to_owned(), state.to_owned());
+    if load.mass <= Mass::ZERO {
+        problem(ProblemKind::ZeroLoad { group: label, liftable: group.liftable });
+        return;
+    }
+    if load.mass > group.axle_rating {
+        let (load, rating) = (load.mass, group.axle_rating);
+        let (group, load_state) = (label.clone(), state.clone());
+        problem(ProblemKind::OverAxleRating { group, load_state, load, rating });
+    }
+    let worst = worst_tire(group, load);
+    if let Some(rated) = group.tire.rated(group.fitment)
+        && worst > rated.load
+    {
+        let dual = group.fitment == Fitment::Dual;
+        let (group, load_state) = (label.clone(), state.clone());
+        let kind =
+            ProblemKind::OverTireRating { group, load_state, load: worst, rating: rated.load, dual };
+        problem(kind);
+    }
+    let rating = group.tire.rim.maximum_load;
+    if worst > rating {
+        let (group, load_state) = (label, state);
+        problem(ProblemKind::OverRimRating { group, load_state, load: worst, rating });
+    }
+}
+
+/// Channels that no group hangs on.
+fn idle_channels(made: &Assembly, problems: &mut Vec<Problem>) {
+    for (index, channel) in made.combination.channels.iter().enumerate() {
+        if made.combination.groups_of(index).next().is_none() {
+            let kind = ProblemKind::ChannelFeedsNothing { channel: channel.name.clone() };
+            problems.push(made.document.problem("/vehicles", kind));
+        }
+    }
+}
+
+/// The governor must cut out above every pressure that the tires are to reach.
+fn governor(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<Problem>) {
+    let cut_out = made.combination.supply.governor.cut_out;
+    for (group, origin) in made.combination.groups.iter().zip(&made.origins) {
+        let wanted = match group.tire.rated(group.fitment) {
+            Some(rated) if group.channel.is_some() => rated.pressure,
+            _ => continue,
+        };
+        if wanted.at_reference() >= cut_out {
+            let target = origin.label.clone();
+            let kind = ProblemKind::GovernorTooLow { cut_out, wanted, target };
+            problems.push(made.truck.problem("/air/governor/cut_out_kpa", kind));
+        }
+    }
+    for (index, cell) in made.combination.hand_set.iter().enumerate() {
+        let wanted = cell.pressure;
+        let pointer = format!("/hand_set/{index}/pressure_kpa");
+        if wanted.at_reference() >= cut_out {
+            let target = made.combination.channels[cell.channel].name.clone();
+            let kind = ProblemKind::GovernorTooLow { cut_out, wanted, target };
+            problems.push(file.problem(&pointer, kind));
+        }
+        for (_, group) in made.combination.groups_of(cell.channel) {
+            let limits = [
+                ("molded_maximum_kpa", group.tire.molded_maximum),
+                ("rim.maximum_pressure_kpa", group.tire.rim.maximum_pressure),
+            ];
+            for (limit, maximum) in limits {
+                if wanted > maximum {
+                    let kind = ProblemKind::OverMaximum { pressure: wanted, maximum, limit };
+                    problems.push(file.problem(&pointer, kind));
+                }
+            }
+        }
+    }
+}
+
+/// No more rungs than the controller stores.
+fn stored_rungs(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<Problem>) {
+    let rungs = made.combination.rungs.len();
+    let stored = made.combination.controller.stored_rungs;
+    if rungs > stored as usize {
+        problems.push(file.problem("/rungs", ProblemKind::RungsOverStored { rungs, stored }));
+    }
+}

@@ -1,0 +1,82 @@
+//! From the files to the model: names become indices, numbers become quantities.
+
+mod channel;
+mod combination;
+mod elevation;
+mod haul;
+mod load_state;
+mod powertrain;
+mod route;
+mod tire;
+
+use std::collections::BTreeMap;
+
+use crate::document::Document;
+use crate::problem::{Problem, ProblemKind, Reference, nearest};
+
+pub(crate) use combination::{Assembly, assemble};
+pub(crate) use haul::haul;
+pub(crate) use route::{PlannedRoute, route};
+pub(crate) use tire::tire;
+
+/// A file that could be read.
+#[derive(Debug, Clone)]
+pub(crate) struct Loaded<T> {
+    /// Where its values stand.
+    pub document: Document,
+    /// Its values.
+    pub data: T,
+}
+
+impl<T> Loaded<T> {
+    /// A problem with the value at a JSON pointer.
+    pub fn problem(&self, pointer: &str, kind: ProblemKind) -> Problem {
+        self.document.problem(pointer, kind)
+    }
+}
+
+/// Files of one kind by name; `None` is a file that is there and cannot be used.
+pub(crate) type Catalog<T> = BTreeMap<String, Option<T>>;
+
+/// Looks up a name that a file refers to; an unknown one becomes a problem there.
+pub(crate) fn refer<'a, T>(
+    catalog: &'a Catalog<T>,
+    name: &str,
+    reference: Reference,
+    from: &Document,
+    pointer: &str,
+    problems: &mut Vec<Problem>,
+) -> Option<&'a T> {
+    match catalog.get(name) {
+        Some(found) => found.as_ref(),
+        None => {
+            let known: Vec<&String> = catalog.keys().collect();
+            problems.push(from.problem(pointer, unknown_name(name, reference, &known)));
+            None
+        }
+    }
+}
+
+/// Index of a name in a list; an unknown one becomes a problem.
+pub(crate) fn index_of<S: AsRef<str>>(
+    names: &[S],
+    name: &str,
+    reference: Reference,
+    from: &Document,
+    pointer: &str,
+    problems: &mut Vec<Problem>,
+) -> Option<usize> {
+    let found = names.iter().position(|one| one.as_ref() == name);
+    if found.is_none() {
+        problems.push(from.problem(pointer, unknown_name(name, reference, names)));
+    }
+    found
+}
+
+fn unknown_name<S: AsRef<str>>(name: &str, reference: Reference, known: &[S]) -> ProblemKind {
+    ProblemKind::UnknownName {
+        reference,
+        nearest: nearest(name, known),
+        known: known.iter().map(|one| one.as_ref().to_owned()).collect(),
+    }
+}
