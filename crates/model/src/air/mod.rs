@@ -2,16 +2,19 @@
 
 mod compressor;
 mod cubic_table;
+mod fill_time;
 mod network;
 mod reference_air;
 mod restriction;
 mod series;
 mod supply;
+mod vent_time;
 
 pub use compressor::{
     Compressor, CompressorError, CompressorInlet, Duty, Governor, HumidityError,
     displacement_of_rating, water_taken_in,
 };
+pub use fill_time::{FillTimeError, adiabatic_fill_time, fill_time};
 pub use network::{
     Advance, AirEvent, AirState, BrakeGate, ChannelOrder, ChannelSpec, MAX_CHANNELS, Network,
     NetworkError, Surroundings, Totals,
@@ -20,10 +23,12 @@ pub use reference_air::{REFERENCE_DENSITY, REFERENCE_TEMPERATURE, mass_of_free_a
 pub use restriction::{FlowError, Restriction, RestrictionError};
 pub use series::{EmptyPath, SeriesCurve, series_mass_flow};
 pub use supply::{AirSupply, BrakeUse, PathElement, ProtectionValve};
+pub use vent_time::{AdiabaticVent, VentTimeError, adiabatic_vent, vent_time};
 
 /// Source keys of this module's equations.
 pub mod sources {
     pub use super::compressor::{RATING_SOURCE, SOURCE as COMPRESSOR, WATER_SOURCE};
+    pub use super::fill_time::SOURCE as CLOSED_FORMS;
     pub use super::network::SOURCE as NETWORK;
     pub use super::reference_air::SOURCE as REFERENCE_AIR;
     pub use super::restriction::{ORIFICE_SOURCE, SOURCE as RESTRICTION, TUBE_SOURCE};

@@ -14,6 +14,9 @@ const IDLE_STEP: f64 = 10.0;
 /// Shortest step, s: a vessel that fast is in balance anyway.
 const SHORTEST_STEP: f64 = 1e-4;
 
+/// Largest doubt a step may leave, Pa.
+const DOUBT: f64 = 2.0;
+
 /// Something that switched.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum AirEvent {
@@ -265,7 +268,7 @@ impl Running<'_> {
         let mut h = longest.min(left);
         let mut trial = self.step(&start, &k1, h, &mut state.manifold);
         let mut halved = false;
-        while trial.rough && h > SHORTEST_STEP {
+        while trial.doubt > DOUBT && h > SHORTEST_STEP {
             halved = true;
             h *= 0.5;
             trial = self.step(&start, &k1, h, &mut state.manifold);
