@@ -1,22 +1,22 @@
-//! Writes the JSON Schema of each kind of survey file into the folder given.
-#![allow(clippy::print_stderr, reason = "a generator says what stops it")]
+//! Writes the JSON Schemas of the survey files into the folder it is given.
 
 use std::path::PathBuf;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
     let Some(folder) = std::env::args_os().nth(1).map(PathBuf::from) else {
-        eprintln!("usage: schemas FOLDER");
-        return ExitCode::from(2);
+        return told("name the folder to write into");
     };
-    for (name, schema) in survey::schema::all() {
-        let file = folder.join(format!("{name}.json"));
-        let written = std::fs::create_dir_all(&folder)
-            .and_then(|()| std::fs::write(&file, format!("{schema:#}\n")));
-        if let Err(error) = written {
-            eprintln!("{}: {error}", file.display());
-            return ExitCode::FAILURE;
+    for (name, text) in survey::schema::files() {
+        if let Err(error) = survey::replace(&folder.join(name), text.as_bytes()) {
+            return told(&error.to_string());
         }
     }
     ExitCode::SUCCESS
+}
+
+#[expect(clippy::print_stderr, reason = "this is a command")]
+fn told(problem: &str) -> ExitCode {
+    eprintln!("{problem}");
+    ExitCode::from(2)
 }

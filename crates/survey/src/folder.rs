@@ -124,7 +124,13 @@ impl Folder {
         Ok(())
     }
 
-    fn take_entry(&mut self, at: &Path, path: &str, root: &Path, depth: usize) -> Result<(), ReadError> {
+    fn take_entry(
+        &mut self,
+        at: &Path,
+        path: &str,
+        root: &Path,
+        depth: usize,
+    ) -> Result<(), ReadError> {
         let real = match fs::canonicalize(at) {
             Ok(real) if real.starts_with(root) => real,
             Ok(_) => {

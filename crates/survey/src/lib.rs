@@ -10,14 +10,18 @@ mod document;
 mod file;
 mod folder;
 mod load;
+mod new;
 mod problem;
 pub mod schema;
 pub mod sheet;
 pub mod track;
+mod write;
 
 pub use folder::{Folder, LARGEST_FILE, ReadError};
 pub use load::{Survey, UnitProfile, load};
+pub use new::{demos, write_demo, write_starter};
 pub use problem::{
     Condition, Ordered, Problem, ProblemKind, Reference, Severity, SizeFault, SpacingBasis,
     UnitSlip, report,
 };
+pub use write::{WriteError, replace};

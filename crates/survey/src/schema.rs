@@ -27,6 +27,14 @@ pub fn all() -> Vec<(&'static str, Value)> {
     ]
 }
 
+/// The published schemas as files: name and text.
+pub fn files() -> Vec<(String, String)> {
+    all()
+        .into_iter()
+        .map(|(name, schema)| (format!("{name}.json"), format!("{schema:#}\n")))
+        .collect()
+}
+
 /// The schema of a file in canonical spelling, without references.
 pub(crate) fn canonical<T: JsonSchema>() -> Value {
     let generator =
@@ -182,6 +190,12 @@ fn outward(value: f64, down: bool) -> f64 {
     let digits = 5 - value.abs().log10().floor() as i32;
     let scale = 10f64.powi(digits);
     let scaled = value * scale;
-    let snapped = if (scaled - scaled.round()).abs() < 1e-6 { scaled.round() } else if down { scaled.floor() } else { scaled.ceil() };
+    let snapped = if (scaled - scaled.round()).abs() < 1e-6 {
+        scaled.round()
+    } else if down {
+        scaled.floor()
+    } else {
+        scaled.ceil()
+    };
     snapped / scale
 }

@@ -59,8 +59,7 @@ fn states(file: &Loaded<HaulFile>, cycle: &HaulCycle, problems: &mut Vec<Problem
 /// Every leg names a rung or has a surface that one rung is meant for.
 fn leg_rungs(cycle: &HaulCycle, planned: &PlannedRoute, problems: &mut Vec<Problem>) {
     for (index, leg) in cycle.route.legs.iter().enumerate() {
-        let meant =
-            cycle.combination.rungs.iter().any(|rung| rung.surfaces.contains(&leg.surface));
+        let meant = cycle.combination.rungs.iter().any(|rung| rung.surfaces.contains(&leg.surface));
         if leg.rung.is_none() && !meant {
             let kind = ProblemKind::NoRungForLeg { leg: leg.name.clone() };
             problems.push(planned.document.problem(&format!("/legs/{index}/surface"), kind));

@@ -1,9 +1,10 @@
 //! Loads of a combination: against its gross mass, its tires, its rims and its axles.
 
 use model::tire::Fitment;
-use model::vehicle::{AxleGroup, GroupLoad, LoadState};
-use quantity::Mass;
+use model::vehicle::{AxleGroup, GroupLoad, LoadState, WheelValve};
+use quantity::{ColdPressure, Mass};
 
+use super::tire::looks_like_psi;
 use crate::convert::{Assembly, Loaded};
 use crate::document::join;
 use crate::file::CombinationFile;
@@ -11,6 +12,9 @@ use crate::problem::{Problem, ProblemKind};
 
 /// Largest difference between the groups' sum and the gross mass.
 const GROSS_TOLERANCE: f64 = 0.01;
+
+/// Over the axle rating by more than anybody loads: rather a slip of the unit.
+const BEYOND_OVERLOAD: f64 = 1.4;
 
 /// Checks the loads, channels and pressures of an assembled combination.
 pub(crate) fn assembly(
@@ -76,6 +80,13 @@ fn group_load(
         problem(ProblemKind::ZeroLoad { group: label, liftable: group.liftable });
         return;
     }
+    if load.mass > group.axle_rating * BEYOND_OVERLOAD
+        && Mass::from_lb(load.mass.as_kg()) <= group.axle_rating
+    {
+        let (given, expected) = (load.mass, Mass::from_lb(load.mass.as_kg()));
+        problem(ProblemKind::MassInPounds { given, expected });
+        return;
+    }
     if load.mass > group.axle_rating {
         let (load, rating) = (load.mass, group.axle_rating);
         let (group, load_state) = (label.clone(), state.clone());
@@ -87,8 +98,13 @@ fn group_load(
     {
         let dual = group.fitment == Fitment::Dual;
         let (group, load_state) = (label.clone(), state.clone());
-        let kind =
-            ProblemKind::OverTireRating { group, load_state, load: worst, rating: rated.load, dual };
+        let kind = ProblemKind::OverTireRating {
+            group,
+            load_state,
+            load: worst,
+            rating: rated.load,
+            dual,
+        };
         problem(kind);
     }
     let rating = group.tire.rim.maximum_load;
@@ -131,6 +147,21 @@ fn governor(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<
             problems.push(file.problem(&pointer, kind));
         }
         for (_, group) in made.combination.groups_of(cell.channel) {
+            if looks_like_psi(wanted, &group.tire) {
+                let kind =
+                    ProblemKind::PressureInPsi { given: wanted, rated: group.tire.single.pressure };
+                problems.push(file.problem(&pointer, kind));
+            }
+            let least = [
+                ("bead_minimum_kpa", group.tire.bead_minimum),
+                ("wheel_valve_closes_below_kpa", closing(group.wheel_valve)),
+            ];
+            for (limit, minimum) in least {
+                if let Some(minimum) = minimum.filter(|minimum| wanted < *minimum) {
+                    let kind = ProblemKind::UnderMinimum { pressure: wanted, minimum, limit };
+                    problems.push(file.problem(&pointer, kind));
+                }
+            }
             let limits = [
                 ("molded_maximum_kpa", group.tire.molded_maximum),
                 ("rim.maximum_pressure_kpa", group.tire.rim.maximum_pressure),
@@ -142,6 +173,15 @@ fn governor(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<
                 }
             }
         }
+    }
+}
+
+fn closing(valve: Option<WheelValve>) -> Option<ColdPressure> {
+    match valve? {
+        WheelValve::SelfClosing { closes_below } => {
+            Some(ColdPressure::read_at_reference(closes_below))
+        }
+        WheelValve::ByHand => None,
     }
 }
 

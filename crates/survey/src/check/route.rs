@@ -1,10 +1,10 @@
 //! A route: legs that follow one another, and places that lie on it.
 
-use quantity::Length;
+use quantity::{Length, Speed};
 
 use super::names;
 use crate::convert::Loaded;
-use crate::file::RouteFile;
+use crate::file::{JurisdictionWord, RouteFile, SurfaceWord};
 use crate::problem::{Problem, ProblemKind};
 
 /// Chainages closer than this are the same place.
@@ -16,7 +16,32 @@ pub(crate) fn route_file(file: &Loaded<RouteFile>, problems: &mut Vec<Problem>) 
     let names = data.legs.iter().map(|leg| leg.name.as_str());
     names::unique(&file.document, names, |index| format!("/legs/{index}/name"), problems);
     legs(file, problems);
+    miles_an_hour(file, problems);
     places(file, problems);
+}
+
+/// US speed limits are multiples of 5 mph: a number that is one only as it stands is suspicious.
+fn miles_an_hour(file: &Loaded<RouteFile>, problems: &mut Vec<Problem>) {
+    const POSTED: std::ops::RangeInclusive<f64> = 45.0..=80.0;
+    const STEP: f64 = 5.0;
+    const NEAR: f64 = 0.5;
+    for (index, leg) in file.data.legs.iter().enumerate() {
+        let pointer = format!("/legs/{index}/speed_limit_kmh");
+        let given = Speed::from_kmh(leg.speed_limit_kmh);
+        let off_step = (given.as_mph() / STEP - (given.as_mph() / STEP).round()).abs() * STEP;
+        let road = leg.jurisdiction == JurisdictionWord::UsPublic
+            && matches!(leg.surface, SurfaceWord::Paved | SurfaceWord::Sealed);
+        let written_as_kmh = file.document.place(&pointer).unit.is_none();
+        if road
+            && written_as_kmh
+            && POSTED.contains(&leg.speed_limit_kmh)
+            && leg.speed_limit_kmh % STEP == 0.0
+            && off_step > NEAR
+        {
+            let kind = ProblemKind::SpeedInMilesAnHour { given, key: "speed_limit_mph".to_owned() };
+            problems.push(file.problem(&pointer, kind));
+        }
+    }
 }
 
 fn legs(file: &Loaded<RouteFile>, problems: &mut Vec<Problem>) {
@@ -50,10 +75,8 @@ fn places(file: &Loaded<RouteFile>, problems: &mut Vec<Problem>) {
     let landmarks = data.landmarks.iter().map(|place| ("landmarks", place.at_km)).enumerate();
     for (index, (list, at)) in lay_bys.chain(landmarks) {
         if at > length + SAME_PLACE_KM {
-            let kind = ProblemKind::OffRoute {
-                at: Length::from_km(at),
-                length: Length::from_km(length),
-            };
+            let kind =
+                ProblemKind::OffRoute { at: Length::from_km(at), length: Length::from_km(length) };
             problems.push(file.problem(&format!("/{list}/{index}/at_km"), kind));
         }
     }

@@ -30,6 +30,7 @@ pub(crate) fn tire(file: &Loaded<TireFile>, tire: &Tire, problems: &mut Vec<Prob
     sizes(file, tire, problems);
     designation(file, tire, problems);
     ratings(file, problems);
+    psi(file, tire, problems);
     pressures(file, tire, problems);
 }
 
@@ -103,15 +104,40 @@ fn ratings(file: &Loaded<TireFile>, problems: &mut Vec<Problem>) {
     }
 }
 
-fn pressures(file: &Loaded<TireFile>, tire: &Tire, problems: &mut Vec<Problem>) {
-    let mut over = |pointer: &str, pressure: ColdPressure, limits: &[(&'static str, ColdPressure)]| {
-        for (limit, maximum) in limits.iter().copied() {
-            if pressure > maximum {
-                let kind = ProblemKind::OverMaximum { pressure, maximum, limit };
-                problems.push(file.problem(pointer, kind));
-            }
+/// Low pressures that would be ordinary ones in psi.
+fn psi(file: &Loaded<TireFile>, tire: &Tire, problems: &mut Vec<Problem>) {
+    let data = &file.data;
+    let lowest = data.lowest_table_pressure_kpa;
+    let lowest = lowest.map(|kpa| ("/lowest_table_pressure_kpa".to_owned(), kpa));
+    let rows = data.maker_rows.iter().enumerate();
+    let rows =
+        rows.map(|(index, row)| (format!("/maker_rows/{index}/pressure_kpa"), row.pressure_kpa));
+    for (pointer, kpa) in lowest.into_iter().chain(rows) {
+        let given = ColdPressure::from_kpa(kpa);
+        if looks_like_psi(given, tire) {
+            let kind = ProblemKind::PressureInPsi { given, rated: tire.single.pressure };
+            problems.push(file.problem(&pointer, kind));
         }
-    };
+    }
+}
+
+/// Whether a pressure is far under the tire's rated one, and its number in psi is not above it.
+pub(super) fn looks_like_psi(given: ColdPressure, tire: &Tire) -> bool {
+    const FAR_UNDER: f64 = 0.2;
+    let rated = tire.single.pressure;
+    given.ratio_to(rated) < FAR_UNDER && ColdPressure::from_psi(given.as_kpa()) <= rated
+}
+
+fn pressures(file: &Loaded<TireFile>, tire: &Tire, problems: &mut Vec<Problem>) {
+    let mut over =
+        |pointer: &str, pressure: ColdPressure, limits: &[(&'static str, ColdPressure)]| {
+            for (limit, maximum) in limits.iter().copied() {
+                if pressure > maximum {
+                    let kind = ProblemKind::OverMaximum { pressure, maximum, limit };
+                    problems.push(file.problem(pointer, kind));
+                }
+            }
+        };
     let rim = ("rim.maximum_pressure_kpa", tire.rim.maximum_pressure);
     let molded = ("molded_maximum_kpa", tire.molded_maximum);
     let rated = ("rated_pressure_kpa", tire.single.pressure);

@@ -6,6 +6,7 @@ use model::tire::duals::{MinimumSpacing, diameters_match};
 use model::tire::{AirRetention, Construction, Fitment, Tire};
 use quantity::{ColdPressure, Length};
 
+use super::tire::looks_like_psi;
 use super::{air, names};
 use crate::convert::{Catalog, Loaded, refer};
 use crate::file::{
@@ -46,6 +47,7 @@ pub(crate) fn vehicle(
             fitment(file, group, tire, &at, problems);
             casing(file, group, tire, &at, problems);
             fixed_pressure(file, group, tire, &at, problems);
+            scrub_minimum(file, group, tire, &at, problems);
         }
     }
 }
@@ -117,7 +119,8 @@ fn elements(
     at: &str,
     problems: &mut Vec<Problem>,
 ) {
-    let path = channel.path.iter().enumerate().map(|(index, one)| (format!("{at}/path/{index}"), one));
+    let path =
+        channel.path.iter().enumerate().map(|(index, one)| (format!("{at}/path/{index}"), one));
     let ends = channel.wheel_end.iter().flatten().enumerate();
     let ends = ends.map(|(index, one)| (format!("{at}/wheel_end/{index}"), one));
     for (pointer, element) in path.chain(ends) {
@@ -233,7 +236,8 @@ fn fitment(
     }
     let Some(dual) = &group.dual else { return };
     let spacing = Length::from_mm(dual.spacing_mm);
-    let printed = MinimumSpacing::of(&tire.size).map(|least| (least.value, SpacingBasis::SizeTable));
+    let printed =
+        MinimumSpacing::of(&tire.size).map(|least| (least.value, SpacingBasis::SizeTable));
     let gap = tire.section_width + Length::from_mm(dual.least_gap_mm);
     let least = match printed {
         Some((least, basis)) if least >= gap => (least, basis),
@@ -292,5 +296,24 @@ fn fixed_pressure(
             let kind = ProblemKind::OverMaximum { pressure, maximum, limit };
             problems.push(file.problem(&format!("{at}/fixed_pressure_kpa"), kind));
         }
+    }
+}
+
+fn scrub_minimum(
+    file: &Loaded<VehicleFile>,
+    group: &AxleGroupFile,
+    tire: &Tire,
+    at: &str,
+    problems: &mut Vec<Problem>,
+) {
+    let Some(given) = group.scrub_minimum_kpa.map(ColdPressure::from_kpa) else { return };
+    let pointer = format!("{at}/scrub_minimum_kpa");
+    let (limit, maximum) = ("molded_maximum_kpa", tire.molded_maximum);
+    if given > maximum {
+        let kind = ProblemKind::OverMaximum { pressure: given, maximum, limit };
+        problems.push(file.problem(&pointer, kind));
+    } else if looks_like_psi(given, tire) {
+        let kind = ProblemKind::PressureInPsi { given, rated: tire.single.pressure };
+        problems.push(file.problem(&pointer, kind));
     }
 }

@@ -50,13 +50,17 @@ pub(super) fn channels(
             match drafts.iter_mut().find(|draft| draft.name == channel.name) {
                 Some(draft) => {
                     draft.path.extend(path);
-                    let differs = |key| ProblemKind::ChannelDiffers { channel: channel.name.clone(), key };
+                    let differs =
+                        |key| ProblemKind::ChannelDiffers { channel: channel.name.clone(), key };
                     if !settle(&mut draft.wheel_end, wheel_end) {
-                        problems.push(vehicle.problem(&format!("{at}/wheel_end"), differs("wheel_end")));
+                        problems.push(
+                            vehicle.problem(&format!("{at}/wheel_end"), differs("wheel_end")),
+                        );
                         whole = false;
                     }
                     if !settle(&mut draft.exhaust, exhaust) {
-                        problems.push(vehicle.problem(&format!("{at}/exhaust"), differs("exhaust")));
+                        problems
+                            .push(vehicle.problem(&format!("{at}/exhaust"), differs("exhaust")));
                         whole = false;
                     }
                 }

@@ -20,15 +20,11 @@ use crate::file::{
 };
 use crate::problem::{Problem, ProblemKind, Reference};
 
-/// Where an axle group of a combination was written.
+/// What the combination's file calls an axle group.
 #[derive(Debug, Clone)]
 pub(crate) struct Origin {
     /// `vehicle.group`.
     pub label: String,
-    /// The vehicle's file.
-    pub document: Document,
-    /// Pointer of the group in it.
-    pub pointer: String,
     /// Single or dual.
     pub fitment: FitmentWord,
 }
@@ -142,13 +138,9 @@ fn only_truck<'a>(
 fn origins(names: &[String], members: &[&Loaded<VehicleFile>]) -> Vec<Origin> {
     let mut origins = Vec::new();
     for (name, vehicle) in names.iter().zip(members) {
-        for (index, group) in vehicle.data.axle_groups.iter().enumerate() {
-            origins.push(Origin {
-                label: format!("{name}.{}", group.name),
-                document: vehicle.document.clone(),
-                pointer: format!("/axle_groups/{index}"),
-                fitment: group.fitment,
-            });
+        for group in &vehicle.data.axle_groups {
+            let label = format!("{name}.{}", group.name);
+            origins.push(Origin { label, fitment: group.fitment });
         }
     }
     origins

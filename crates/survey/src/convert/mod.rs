@@ -11,6 +11,7 @@ mod tire;
 
 use std::collections::BTreeMap;
 
+use crate::Folder;
 use crate::document::Document;
 use crate::problem::{Problem, ProblemKind, Reference, nearest};
 
@@ -69,6 +70,35 @@ pub(crate) fn index_of<S: AsRef<str>>(
     let found = names.iter().position(|one| one.as_ref() == name);
     if found.is_none() {
         problems.push(from.problem(pointer, unknown_name(name, reference, names)));
+    }
+    found
+}
+
+/// Bytes of a file that another file of the survey names by its path from the top.
+fn inside<'a>(
+    folder: &'a Folder,
+    path: &str,
+    from: &Document,
+    pointer: &str,
+    problems: &mut Vec<Problem>,
+) -> Option<&'a [u8]> {
+    let steps: Vec<&str> = path.split(['/', '\\']).collect();
+    if path.contains(':') || steps.iter().any(|step| step.is_empty() || *step == "..") {
+        problems.push(from.problem(pointer, ProblemKind::PathLeaves));
+        return None;
+    }
+    let found = folder.bytes(&steps.join("/"));
+    if found.is_none() && folder.refused().iter().any(|problem| problem.file == path) {
+        let message = format!("{path} is there and was not read");
+        problems.push(from.problem(pointer, ProblemKind::ImportFailed { message }));
+    } else if found.is_none() {
+        let ending = path.rsplit('.').next();
+        let known: Vec<&str> = folder
+            .files()
+            .map(|(known, _)| known)
+            .filter(|known| known.rsplit('.').next() == ending)
+            .collect();
+        problems.push(from.problem(pointer, unknown_name(path, Reference::File, &known)));
     }
     found
 }

@@ -11,13 +11,13 @@ use model::tire::{
 };
 use quantity::{ColdPressure, Length, Mass, Speed, Volume};
 
-use super::Loaded;
-use crate::Folder;
+use super::{Loaded, inside};
 use crate::file::{
     AirRetentionWord, BodyWord, ConstructionWord, FitmentWord, MakerRowFile, SizeClassWord,
     TireFile,
 };
 use crate::problem::{Condition, Problem, ProblemKind};
+use crate::{Folder, sheet};
 
 /// The tire of a file; `None` if its designation or service description cannot be read.
 pub(crate) fn tire(
@@ -109,7 +109,19 @@ fn maker_table(
     problems: &mut Vec<Problem>,
 ) -> Option<MakerTable> {
     let data = &file.data;
-    let rows = maker_rows(file, folder, problems);
+    let rows = match &data.maker_rows_file {
+        Some(path) => imported_rows(file, path, folder, problems)?,
+        None => {
+            if data.maker_rows_mapping.is_some() {
+                let kind = ProblemKind::OutOfPlace {
+                    key: "maker_rows_mapping",
+                    because: Condition::NoRowsFile,
+                };
+                problems.push(file.document.problem_with_key("/maker_rows_mapping", kind));
+            }
+            data.maker_rows.iter().map(row).collect()
+        }
+    };
     if rows.is_empty() {
         return None;
     }
@@ -125,13 +137,56 @@ fn maker_table(
     })
 }
 
-/// Rows written in the tire's file; a table named beside them is not used.
-pub(crate) fn maker_rows(
+/// Rows of the table that the file names, read as its mapping says.
+fn imported_rows(
     file: &Loaded<TireFile>,
-    _folder: &Folder,
-    _problems: &mut Vec<Problem>,
-) -> Vec<MakerRow> {
-    file.data.maker_rows.iter().map(row).collect()
+    path: &str,
+    folder: &Folder,
+    problems: &mut Vec<Problem>,
+) -> Option<Vec<MakerRow>> {
+    let data = &file.data;
+    if !data.maker_rows.is_empty() {
+        let kind =
+            ProblemKind::OutOfPlace { key: "maker_rows_file", because: Condition::RowsInline };
+        problems.push(file.document.problem_with_key("/maker_rows_file", kind));
+        return None;
+    }
+    let pointer = "/maker_rows_file";
+    let bytes = inside(folder, path, &file.document, pointer, problems)?;
+    let Some(mapping) = &data.maker_rows_mapping else {
+        let proposal = proposal(bytes, path);
+        problems.push(file.problem(pointer, ProblemKind::MappingMissing { proposal }));
+        return None;
+    };
+    match sheet::import(bytes, path, mapping) {
+        Ok((rows, findings)) => {
+            problems.extend(findings.into_iter().map(|finding| {
+                let message = finding.to_string();
+                let line = Some(finding.place.row());
+                Problem::in_file(path, ProblemKind::ImportFinding { message, line })
+            }));
+            if rows.is_empty() {
+                let message = "no row of the table could be used".to_owned();
+                problems.push(file.problem(pointer, ProblemKind::ImportFailed { message }));
+            }
+            Some(rows)
+        }
+        Err(error) => {
+            let message = error.to_string();
+            problems.push(file.problem(pointer, ProblemKind::ImportFailed { message }));
+            None
+        }
+    }
+}
+
+/// The mapping recognized in a table, in the words of the tire's file.
+fn proposal(bytes: &[u8], path: &str) -> Option<String> {
+    let sheets = sheet::read_sheets(bytes, path).ok()?;
+    let best = sheets.iter().find_map(|sheet| sheet::propose(sheet).into_iter().next())?;
+    let json = serde_json::to_value(&best.mapping).ok()?;
+    // Words, whole numbers and true or false are written alike in JSON and TOML.
+    let entries = json.as_object()?.iter().map(|(key, value)| format!("{key} = {value}"));
+    Some(entries.collect::<Vec<_>>().join(", "))
 }
 
 fn row(file: &MakerRowFile) -> MakerRow {

@@ -139,7 +139,8 @@ fn out_of_range(document: &Document, at: &str, instance: &Value, schema: &Value)
     };
     let symbol = place.unit.unwrap_or(family.symbol);
     let written = family.from_canonical(value, symbol).unwrap_or(value);
-    let within = |number: f64| low.is_none_or(|low| number >= low) && high.is_none_or(|high| number <= high);
+    let within =
+        |number: f64| low.is_none_or(|low| number >= low) && high.is_none_or(|high| number <= high);
     let slip = std::iter::once((family.suffix, family.symbol))
         .chain(family.others.iter().copied())
         .filter(|(_, other)| *other != symbol)

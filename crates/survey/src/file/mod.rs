@@ -15,8 +15,8 @@ pub(crate) use haul::{HaulFile, LadenDirectionWord, StandingFile};
 pub(crate) use route::{JurisdictionWord, LegFile, RouteFile, SurfaceWord, TravelWord};
 pub(crate) use survey::{SurveyFile, UnitsWord};
 pub(crate) use tire::{
-    AirRetentionWord, BodyWord, ConstructionWord, FitmentWord, MakerRowFile,
-    SizeClassWord, TireFile,
+    AirRetentionWord, BodyWord, ConstructionWord, FitmentWord, MakerRowFile, SizeClassWord,
+    TireFile,
 };
 pub(crate) use vehicle::{
     AirFile, AxleGroupFile, ChannelFile, ControllerFile, ElementFile, EngineFile, GaugeWord,

@@ -53,6 +53,9 @@ pub(crate) enum TravelWord {
 pub(crate) struct RouteFile {
     /// Recorded track (GPX, GeoJSON, KML or CSV file of the survey) that gives the elevation.
     pub track: Option<String>,
+    /// Stretch over which the elevations of the track are smoothed; left out, 150 m.
+    #[schemars(range(min = 20, max = 1000))]
+    pub track_smoothing_m: Option<f64>,
     /// What counts as a sustained descent.
     pub descent: DescentFile,
     /// Legs in order of chainage, without gaps.

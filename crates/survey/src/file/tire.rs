@@ -1,9 +1,9 @@
 //! `tires/*.toml`: a tire model with its ratings, sizes, rim and maker's rows.
 
-use std::collections::BTreeMap;
-
 use schemars::JsonSchema;
 use serde::Deserialize;
+
+use crate::sheet::Mapping;
 
 /// Standards body.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, JsonSchema)]
@@ -104,7 +104,7 @@ pub(crate) struct TireFile {
     #[schemars(range(min = 15, max = 6000))]
     pub air_volume_l: f64,
     /// Lowest pressure of the ordinary load-inflation table for this size.
-    #[schemars(range(min = 100, max = 1000))]
+    #[schemars(range(min = 150, max = 1000))]
     pub lowest_table_pressure_kpa: Option<f64>,
     /// Lowest pressure at which the maker holds the bead seated.
     #[schemars(range(min = 20, max = 600))]
@@ -121,8 +121,8 @@ pub(crate) struct TireFile {
     pub maker_rows: Vec<MakerRowFile>,
     /// The maker's rows as a CSV or XLSX file of the survey, such as `tires/rows.csv`.
     pub maker_rows_file: Option<String>,
-    /// Which column of that file holds what, such as `load_kg = "Load (kg)"`.
-    pub maker_rows_mapping: Option<BTreeMap<String, String>>,
+    /// How that file is to be read.
+    pub maker_rows_mapping: Option<Mapping>,
 }
 
 /// Limits stamped on the rim or wheel.

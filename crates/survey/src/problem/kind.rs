@@ -74,12 +74,14 @@ pub enum Condition {
     NoDefaultShare,
     /// The combination's first vehicle with the channel must give it.
     ChannelNeedsIt,
-    /// Maker's rows come from a file.
-    RowsFromFile,
     /// Maker's rows are given.
     RowsGiven,
     /// Maker's rows stand in the tire's own file.
     RowsInline,
+    /// Maker's rows do not come from a file.
+    NoRowsFile,
+    /// No track is given.
+    NoTrack,
 }
 
 /// Two values whose order is fixed.
@@ -594,12 +596,38 @@ pub enum ProblemKind {
         /// Hours of standing alone.
         hours: f64,
     },
+    /// Elevation points that do not reach from end to end.
+    ElevationShort {
+        /// First point.
+        from: Length,
+        /// Last point.
+        to: Length,
+        /// Length of the route.
+        length: Length,
+    },
+    /// A pressure that looks like psi.
+    PressureInPsi {
+        /// As written.
+        given: ColdPressure,
+        /// Rated pressure of the tire.
+        rated: ColdPressure,
+    },
     /// A foreign file of the survey could not be read.
-    Import {
+    ImportFailed {
         /// What the reader says.
         message: String,
-        /// Line in that file.
+    },
+    /// Something to know about a foreign file that was read.
+    ImportFinding {
+        /// What the reader says.
+        message: String,
+        /// Line or row in that file.
         line: Option<usize>,
+    },
+    /// A table of maker's rows without a mapping.
+    MappingMissing {
+        /// A mapping that would read it, as far as one was recognized.
+        proposal: Option<String>,
     },
 }
 
@@ -612,7 +640,8 @@ impl ProblemKind {
             | Self::ChannelFeedsNothing { .. }
             | Self::BiasOnChannel { .. }
             | Self::NominalOutside
-            | Self::TrackLength { .. }
+            | Self::PressureInPsi { .. }
+            | Self::ImportFinding { .. }
             | Self::SpeedInMilesAnHour { .. }
             | Self::NoHauls => Severity::Warning,
             _ => Severity::Error,
@@ -623,7 +652,7 @@ impl ProblemKind {
     pub(super) fn line(&self) -> Option<usize> {
         match self {
             Self::NotText { line, .. } => Some(*line),
-            Self::Import { line, .. } => *line,
+            Self::ImportFinding { line, .. } => *line,
             _ => None,
         }
     }

@@ -108,7 +108,9 @@ pub(crate) fn nearest<S: AsRef<str>>(text: &str, known: &[S]) -> Option<String> 
     let text = text.to_lowercase();
     known
         .iter()
-        .map(|word| (strsim::normalized_damerau_levenshtein(&text, &word.as_ref().to_lowercase()), word))
+        .map(|word| {
+            (strsim::normalized_damerau_levenshtein(&text, &word.as_ref().to_lowercase()), word)
+        })
         .filter(|(likeness, _)| *likeness >= LIKE_ENOUGH)
         .max_by(|first, second| first.0.total_cmp(&second.0))
         .map(|(_, word)| word.as_ref().to_owned())

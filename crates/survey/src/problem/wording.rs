@@ -3,7 +3,9 @@
 use model::tire::Construction;
 use quantity::{ColdPressure, GaugePressure, Length, Mass, Speed};
 
-use super::{Condition, Ordered, Problem, ProblemKind, Reference, SizeFault, SpacingBasis, UnitSlip};
+use super::{
+    Condition, Ordered, Problem, ProblemKind, Reference, SizeFault, SpacingBasis, UnitSlip,
+};
 
 /// What is wrong.
 pub(super) fn message(problem: &Problem) -> String {
@@ -47,7 +49,9 @@ pub(super) fn message(problem: &Problem) -> String {
             format!("{key} = {value} is outside {range}{unit}")
         }
         ProblemKind::NotOneOf { .. } => format!("{key} = {value} is not one of the choices"),
-        ProblemKind::TooFew { least } => format!("{key} needs at least {least} {}", entries(*least)),
+        ProblemKind::TooFew { least } => {
+            format!("{key} needs at least {least} {}", entries(*least))
+        }
         ProblemKind::TooMany { most } => format!("{key} has more than {most} {}", entries(*most)),
         ProblemKind::TextTooShort { least: 1 } => format!("{key} is empty"),
         ProblemKind::TextTooShort { least } => {
@@ -79,11 +83,9 @@ pub(super) fn message(problem: &Problem) -> String {
         }
         ProblemKind::LoadMissing { group } => format!("no load is given for '{group}'"),
         ProblemKind::ZeroLoad { group, .. } => format!("'{group}' carries no load"),
-        ProblemKind::GrossMass { sum, declared } => format!(
-            "the groups add up to {}, the gross mass says {}",
-            mass(*sum),
-            mass(*declared)
-        ),
+        ProblemKind::GrossMass { sum, declared } => {
+            format!("the groups add up to {}, the gross mass says {}", mass(*sum), mass(*declared))
+        }
         ProblemKind::OverTireRating { group, load_state, load, rating, dual } => format!(
             "'{group}', {load_state}: the worst tire carries {}, its {} rating is {}",
             mass(*load),
@@ -101,7 +103,11 @@ pub(super) fn message(problem: &Problem) -> String {
             mass(*rating)
         ),
         ProblemKind::MassInPounds { given, expected } => {
-            format!("{key} = {value} means {}, where about {} is usual", mass(*given), mass(*expected))
+            format!(
+                "{key} = {value} means {}, where about {} is usual",
+                mass(*given),
+                mass(*expected)
+            )
         }
         ProblemKind::RatingAgainstIndex { given, expected } => format!(
             "{key} = {value} means {}, the load index says {}",
@@ -135,7 +141,9 @@ pub(super) fn message(problem: &Problem) -> String {
         ProblemKind::TubeTypeOnChannel { tire } => {
             format!("'{tire}' is a tube-type tire on an air channel")
         }
-        ProblemKind::BiasOnChannel { tire } => format!("'{tire}' is a bias-ply tire on an air channel"),
+        ProblemKind::BiasOnChannel { tire } => {
+            format!("'{tire}' is a bias-ply tire on an air channel")
+        }
         ProblemKind::AboveSpeedSymbol { speed: given, tire, symbol, rated } => format!(
             "{} is above the speed symbol {symbol} ({}) of '{tire}'",
             speed(*given),
@@ -170,7 +178,9 @@ pub(super) fn message(problem: &Problem) -> String {
             format!("{} lies beyond the route, which is {} long", way(*at), way(*length))
         }
         ProblemKind::NoElevation => "the route has no elevation".into(),
-        ProblemKind::TwoElevations => "the route takes its elevation from more than one source, or only in part".into(),
+        ProblemKind::TwoElevations => {
+            "the route takes its elevation from more than one source, or only in part".into()
+        }
         ProblemKind::NotRising => "chainage must rise from point to point".into(),
         ProblemKind::TrackLength { track, legs } => {
             format!("the track is {} long, the legs {}", way(*track), way(*legs))
@@ -194,9 +204,26 @@ pub(super) fn message(problem: &Problem) -> String {
             format!("{shut} wheel ends shut, but the group has {all}")
         }
         ProblemKind::CyclesInDay { hours } => {
-            format!("the cycles of a day stand {} hours at loading and unloading alone", short(*hours))
+            format!(
+                "the cycles of a day stand {} hours at loading and unloading alone",
+                short(*hours)
+            )
         }
-        ProblemKind::Import { message, .. } => message.clone(),
+        ProblemKind::ElevationShort { from, to, length } => format!(
+            "the elevation points reach from {} to {}, the route from 0 to {}",
+            way(*from),
+            way(*to),
+            way(*length)
+        ),
+        ProblemKind::PressureInPsi { given, rated } => {
+            format!("{key} = {value} means {}, for a tire rated at {}", cold(*given), cold(*rated))
+        }
+        ProblemKind::ImportFailed { message } | ProblemKind::ImportFinding { message, .. } => {
+            message.clone()
+        }
+        ProblemKind::MappingMissing { .. } => {
+            "maker_rows_mapping is missing: nothing says how the table is to be read".into()
+        }
     }
 }
 
@@ -347,12 +374,27 @@ pub(super) fn hint(problem: &Problem) -> Option<String> {
         ProblemKind::LadenLighter { .. } => "check which load state is which".into(),
         ProblemKind::WheelEndsShut { .. } => "an axle has two wheel ends".into(),
         ProblemKind::CyclesInDay { .. } => "check cycles_a_day and the standing times".into(),
+        ProblemKind::ElevationShort { .. } => "add a point at each end of the route".into(),
+        ProblemKind::PressureInPsi { .. } => match key.strip_suffix("_kpa") {
+            Some(stem) => format!(
+                "did you mean psi? write {stem}_psi = {}",
+                problem.value.as_deref().unwrap_or("…")
+            ),
+            None => "check the unit".into(),
+        },
+        ProblemKind::MappingMissing { proposal: Some(proposal) } => {
+            format!("compare with the document and add: maker_rows_mapping = {{ {proposal} }}")
+        }
+        ProblemKind::MappingMissing { proposal: None } => {
+            "say layout, header_row, the columns and their units in [maker_rows_mapping]".into()
+        }
         ProblemKind::TooFew { .. }
         | ProblemKind::TooMany { .. }
         | ProblemKind::TextTooShort { .. }
         | ProblemKind::TextTooLong { .. }
         | ProblemKind::Unreadable { .. }
-        | ProblemKind::Import { .. } => return None,
+        | ProblemKind::ImportFailed { .. }
+        | ProblemKind::ImportFinding { .. } => return None,
     };
     (!hint.is_empty()).then_some(hint)
 }
@@ -374,9 +416,10 @@ fn needed(because: Condition) -> &'static str {
         Condition::Part => "a part has a conductance and a critical ratio",
         Condition::NoDefaultShare => "neither the load state nor the group gives it",
         Condition::ChannelNeedsIt => "no vehicle of the combination gives it for this channel",
-        Condition::RowsFromFile => "the maker's rows come from a file",
         Condition::RowsGiven => "there are maker's rows",
-        Condition::RowsInline => "the maker's rows do not come from a file",
+        Condition::RowsInline => "the maker's rows stand in this file already",
+        Condition::NoRowsFile => "there is no maker_rows_file",
+        Condition::NoTrack => "there is no track",
     }
 }
 
@@ -388,7 +431,6 @@ fn needed_hint(key: &str, because: Condition) -> Option<String> {
         ("dual", _) => "add dual = { spacing_mm = …, diameter_difference_mm = …, least_gap_mm = … }".into(),
         ("heavier_side_share" | "heavier_mate_share", _) => format!("weigh each side, or write {key} = 0.5 if it is known to be even"),
         ("air_from", _) => "write air_from = \"tire_line\" if the truck's tire controller feeds it through a line of its own".into(),
-        ("maker_rows_mapping", _) => "say which column is which: load_kg = \"heading\", pressure_kpa = \"heading\", speed_kmh = \"heading\"".into(),
         ("approved", _) => "add approved = { document = \"number or title and date\", for_this_fleet = false }; only the tire maker's word makes it true".into(),
         _ => format!("add {key}"),
     };
@@ -397,7 +439,9 @@ fn needed_hint(key: &str, because: Condition) -> Option<String> {
 
 fn type_hint(key: &str, wanted: &str) -> Option<String> {
     let hint = match wanted {
-        "number" | "whole number" => format!("write the bare number without quotes or unit: {key} = 105"),
+        "number" | "whole number" => {
+            format!("write the bare number without quotes or unit: {key} = 105")
+        }
         "text" => format!("put it in quotes: {key} = \"…\""),
         "true or false" => format!("write {key} = true or {key} = false, without quotes"),
         "list" => format!("write {key} = [ … ] or one [[{key}]] table each"),
@@ -468,16 +512,32 @@ fn name_hint(reference: Reference, nearest: Option<&str>, known: &[String]) -> S
 fn size_fault(fault: SizeFault) -> String {
     match fault {
         SizeFault::Diameter { given, expected } => {
-            format!("an overall diameter of {} does not fit the designation, about {}", size(given), size(expected))
+            format!(
+                "an overall diameter of {} does not fit the designation, about {}",
+                size(given),
+                size(expected)
+            )
         }
         SizeFault::RimDiameter { given, expected } => {
-            format!("a rim diameter of {} does not fit the designation, {}", size(given), size(expected))
+            format!(
+                "a rim diameter of {} does not fit the designation, {}",
+                size(given),
+                size(expected)
+            )
         }
         SizeFault::SectionWidth { given, expected } => {
-            format!("a section width of {} does not fit the designation, about {}", size(given), size(expected))
+            format!(
+                "a section width of {} does not fit the designation, about {}",
+                size(given),
+                size(expected)
+            )
         }
         SizeFault::LoadedRadius { given, free } => {
-            format!("a loaded radius of {} is not under half the diameter, {}", size(given), size(free))
+            format!(
+                "a loaded radius of {} is not under half the diameter, {}",
+                size(given),
+                size(free)
+            )
         }
         SizeFault::LoadedRadiusUnderRim { given, rim } => {
             format!("a loaded radius of {} is under that of the rim, {}", size(given), size(rim))
@@ -503,11 +563,21 @@ fn size_fault(fault: SizeFault) -> String {
 fn order(which: Ordered) -> &'static str {
     match which {
         Ordered::GovernorCutIn => "governor cut-in is not below cut-out",
-        Ordered::ProtectionShuts => "the protection valve does not shut below the pressure at which it opens",
-        Ordered::BrakeThreshold => "the brake threshold is above the pressure at which tire air is taken again",
-        Ordered::ProtectionUnderBrakeThreshold => "the brake threshold is under the pressure at which the protection valve shuts",
-        Ordered::ProtectionOpensUnderCutOut => "the protection valve does not open below governor cut-out",
-        Ordered::ResumeUnderCutOut => "tire air would be taken again only from above governor cut-out",
+        Ordered::ProtectionShuts => {
+            "the protection valve does not shut below the pressure at which it opens"
+        }
+        Ordered::BrakeThreshold => {
+            "the brake threshold is above the pressure at which tire air is taken again"
+        }
+        Ordered::ProtectionUnderBrakeThreshold => {
+            "the brake threshold is under the pressure at which the protection valve shuts"
+        }
+        Ordered::ProtectionOpensUnderCutOut => {
+            "the protection valve does not open below governor cut-out"
+        }
+        Ordered::ResumeUnderCutOut => {
+            "tire air would be taken again only from above governor cut-out"
+        }
     }
 }
 
@@ -516,9 +586,15 @@ fn order_hint(which: Ordered) -> &'static str {
         Ordered::GovernorCutIn => "exchange cut_in_kpa and cut_out_kpa, or check the unit",
         Ordered::ProtectionShuts => "exchange opens_kpa and shuts_kpa, or check the unit",
         Ordered::BrakeThreshold => "brake_resume_kpa must be at least brake_threshold_kpa",
-        Ordered::ProtectionUnderBrakeThreshold => "the controller must let go before the valve does: check brake_threshold_kpa and shuts_kpa",
-        Ordered::ProtectionOpensUnderCutOut => "as it stands the tire circuit never gets air: check opens_kpa and cut_out_kpa",
-        Ordered::ResumeUnderCutOut => "as it stands tires are never filled: check brake_resume_kpa and cut_out_kpa",
+        Ordered::ProtectionUnderBrakeThreshold => {
+            "the controller must let go before the valve does: check brake_threshold_kpa and shuts_kpa"
+        }
+        Ordered::ProtectionOpensUnderCutOut => {
+            "as it stands the tire circuit never gets air: check opens_kpa and cut_out_kpa"
+        }
+        Ordered::ResumeUnderCutOut => {
+            "as it stands tires are never filled: check brake_resume_kpa and cut_out_kpa"
+        }
     }
 }
 
@@ -543,7 +619,11 @@ fn speed(speed: Speed) -> String {
 }
 
 fn size(length: Length) -> String {
-    format!("{} mm ({} in)", short((length.as_mm() * 10.0).round() / 10.0), short((length.as_in() * 100.0).round() / 100.0))
+    format!(
+        "{} mm ({} in)",
+        short((length.as_mm() * 10.0).round() / 10.0),
+        short((length.as_in() * 100.0).round() / 100.0)
+    )
 }
 
 fn way(length: Length) -> String {
