@@ -1,7 +1,8 @@
 //! A track as a table of text: columns found by name, in any order.
 
-use csv::{ReaderBuilder, StringRecord};
 use quantity::Length;
+
+use crate::sheet::records;
 
 use super::finding::{Format, TrackError, TrackFinding};
 use super::raw::{Raw, RawPoint, number};
@@ -28,7 +29,7 @@ pub(super) fn read(text: &str, file: &str) -> Result<Raw, TrackError> {
         return Err(TrackError::NoColumns { file: file.to_owned(), found });
     };
     for record in records(text, columns.separator).skip(columns.heading_row + 1) {
-        let record = record.map_err(|cause| TrackError::Malformed {
+        let (line, record) = record.map_err(|cause| TrackError::Malformed {
             file: file.to_owned(),
             line: cause.position().and_then(|at| usize::try_from(at.line()).ok()),
             detail: cause.to_string(),
@@ -36,8 +37,7 @@ pub(super) fn read(text: &str, file: &str) -> Result<Raw, TrackError> {
         if record.iter().all(|cell| cell.trim().is_empty()) {
             continue;
         }
-        let line = record.position().and_then(|at| first_line(text, at));
-        let place = raw.next_place(line);
+        let place = raw.next_place(Some(line));
         let read = |column: usize| read_number(record.get(column).unwrap_or_default());
         let Some((latitude, longitude)) = read(columns.latitude).zip(read(columns.longitude))
         else {
@@ -53,25 +53,9 @@ pub(super) fn read(text: &str, file: &str) -> Result<Raw, TrackError> {
     Ok(raw)
 }
 
-fn records(
-    text: &str,
-    separator: u8,
-) -> impl Iterator<Item = Result<StringRecord, csv::Error>> + '_ {
-    let mut builder = ReaderBuilder::new();
-    builder.delimiter(separator).has_headers(false).flexible(true);
-    builder.from_reader(text.as_bytes()).into_records()
-}
-
-/// The reader's position may stand on blank lines before the record.
-fn first_line(text: &str, at: &csv::Position) -> Option<usize> {
-    let (offset, line) = (usize::try_from(at.byte()).ok()?, usize::try_from(at.line()).ok()?);
-    let blank = text.get(offset..)?.chars().take_while(|c| matches!(c, '\n' | '\r'));
-    Some(line + blank.filter(|c| *c == '\n').count())
-}
-
 fn find(text: &str, separator: u8, raw: &mut Raw) -> Option<Columns> {
     let rows = records(text, separator).take(LINES_ABOVE).map_while(Result::ok);
-    for (heading_row, row) in rows.enumerate() {
+    for (heading_row, (_, row)) in rows.enumerate() {
         let column = |names: &[&str]| {
             row.iter().position(|cell| {
                 words(cell).next().is_some_and(|word| names.contains(&word.as_str()))
