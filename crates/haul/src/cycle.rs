@@ -62,6 +62,8 @@ pub struct Phase {
     pub time: Time,
     /// Fuel burnt in it.
     pub fuel: Volume,
+    /// Free air compressed.
+    pub compressed: Volume,
     /// Time the compressor delivered.
     pub compressor_loaded: Time,
     /// Longest unbroken stretch of it.
@@ -99,6 +101,11 @@ impl Cycle {
     /// Compressor time of the repeating cycle.
     pub fn compressor_loaded(&self) -> Time {
         self.repeating().map(|phase| phase.compressor_loaded).sum()
+    }
+
+    /// Free air compressed in the repeating cycle.
+    pub fn compressed(&self) -> Volume {
+        self.repeating().map(|phase| phase.compressed).sum()
     }
 
     /// Lowest service pressure of the repeating cycle.
@@ -213,6 +220,7 @@ impl Course {
 struct Mark {
     clock: Time,
     fuel: Volume,
+    compressed: Volume,
     loaded: Time,
     changing: Time,
     over_cap: Length,
@@ -223,6 +231,7 @@ impl Mark {
         Self {
             clock: state.clock(),
             fuel: state.totals().fuel(),
+            compressed: state.air().totals().compressed(),
             loaded: state.air().duty().loaded(),
             changing: state.totals().changing(),
             over_cap: state.totals().over_cap(),
@@ -234,6 +243,7 @@ impl Mark {
             kind,
             time: state.clock() - self.clock,
             fuel: state.totals().fuel() - self.fuel,
+            compressed: state.air().totals().compressed() - self.compressed,
             compressor_loaded: state.air().duty().loaded() - self.loaded,
             longest_loaded: state.longest_loaded(),
             lowest_supply: state.lowest_supply(),

@@ -4,8 +4,9 @@ use haul::{
     Course, CourseError, Cycle, CyclePlan, LadenChange, Record, State, Stepper, StepperError,
     Target, Truck, TruckError,
 };
+use model::air::water_taken_in;
 use model::haul_cycle::HaulCycle;
-use quantity::Time;
+use quantity::{Mass, Time};
 
 use crate::Detail;
 use crate::change::{ChangePoint, LadenChoice, Run, choose_laden_change, walk};
@@ -48,6 +49,8 @@ pub struct Driven {
     pub laden_change: LadenChoice,
     /// The cycle.
     pub cycle: Cycle,
+    /// Water the compressor takes in with its air in one cycle, for the dryer.
+    pub water: Option<Mass>,
     /// The same haul at the highest rung all the way.
     pub full_pressure_time: Time,
     /// What the driver does.
@@ -155,7 +158,9 @@ pub(crate) fn drive(
         Cycle::drive(haul, &truck, (&empty, &laden), &plan, detail.style, &mut haul::NoRecord)?;
     let full_pressure_time = full_pressure(haul, ladder, &truck, (&empty, &laden), detail)?;
     let sections = [empty_sections, laden_sections];
-    Ok(Driven { points, laden_change, cycle, full_pressure_time, plan, replaced, sections })
+    let weather = &haul.weather;
+    let water = water_taken_in(cycle.compressed(), weather.ambient, weather.humidity).ok();
+    Ok(Driven { points, laden_change, cycle, water, full_pressure_time, plan, replaced, sections })
 }
 
 /// The state in which the empty run begins.

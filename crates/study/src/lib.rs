@@ -1,1 +1,12 @@
-//! study
+//! Use cases: a survey opened, its hauls planned, a planned haul simulated.
+//!
+//! The parts below know nothing of each other; here they are joined, on as many threads
+//! as there are, with results in the order of the survey whatever finishes first.
+
+mod open;
+mod planning;
+mod simulation;
+
+pub use open::{OpenError, Opened};
+pub use planning::{Planned, PlanningError, plan_hauls};
+pub use simulation::{Simulated, SimulationError, simulate};

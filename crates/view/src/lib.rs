@@ -1,1 +1,17 @@
-//! view
+//! Results as documents: the one place where output keys exist.
+//!
+//! Every key carries its unit, every document its `schema` with a number. Within a number
+//! keys are only added. Words for people are not here: kinds are short identifiers that
+//! `language` knows the words for.
+
+mod plan;
+mod problems;
+mod run;
+
+pub use plan::{
+    AxleGroupView, CautionView, CellView, ChangePointView, ConsequenceView, CycleView,
+    FixedGroupView, LadenOptionView, LimitView, MorningView, PhaseView, PlanDocument, PlanView,
+    RungView, StackView, WayView,
+};
+pub use problems::{CheckDocument, ProblemView};
+pub use run::{LegView, MarkView, RunView, SampleView, run_view};

@@ -1,0 +1,43 @@
+//! A survey read from the disk.
+
+use std::path::{Path, PathBuf};
+
+use survey::{Folder, Problem, ReadError, Severity, Survey};
+
+/// A survey with everything that is wrong with it.
+#[derive(Debug)]
+pub struct Opened {
+    /// Where it lies.
+    pub path: PathBuf,
+    /// Its files.
+    pub folder: Folder,
+    /// Its checked values; `None` if `survey.toml` itself is unusable.
+    pub survey: Option<Survey>,
+    /// Every problem, in order of file and line.
+    pub problems: Vec<Problem>,
+}
+
+/// Why a survey could not be opened at all.
+#[derive(Debug, thiserror::Error)]
+pub enum OpenError {
+    /// The folder could not be read.
+    #[error(transparent)]
+    Read(#[from] ReadError),
+}
+
+impl Opened {
+    /// Reads and checks the survey in a folder.
+    ///
+    /// # Errors
+    /// [`OpenError`] if the folder cannot be read; problems of its contents are in the value.
+    pub fn read(path: &Path) -> Result<Self, OpenError> {
+        let folder = Folder::read(path)?;
+        let (survey, problems) = survey::load(&folder);
+        Ok(Self { path: path.to_owned(), folder, survey, problems })
+    }
+
+    /// Problems that keep something from being used.
+    pub fn errors(&self) -> impl Iterator<Item = &Problem> {
+        self.problems.iter().filter(|problem| problem.severity == Severity::Error)
+    }
+}

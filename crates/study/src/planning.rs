@@ -1,0 +1,84 @@
+//! Plans of the hauls of a survey.
+
+use model::haul_cycle::HaulCycle;
+use plan::{Detail, Plan, PlanError};
+use rayon::prelude::*;
+use survey::Survey;
+
+/// A haul with its plan.
+#[derive(Debug, Clone)]
+pub struct Planned {
+    /// The haul as surveyed.
+    pub haul: HaulCycle,
+    /// Its plan.
+    pub plan: Plan,
+}
+
+/// Why hauls could not be planned.
+#[derive(Debug, thiserror::Error)]
+pub enum PlanningError {
+    /// No haul of that name, or none at all.
+    #[error("no haul is called '{wanted}'; the survey has: {}", known.join(", "))]
+    NoSuchHaul {
+        /// The name asked for.
+        wanted: String,
+        /// Names there are.
+        known: Vec<String>,
+    },
+    /// The haul has a file, but the file or one it uses has errors.
+    #[error("haul '{haul}' cannot be planned until the problems above are mended")]
+    HasErrors {
+        /// The haul.
+        haul: String,
+    },
+    /// No haul is sound.
+    #[error("no haul of this survey can be planned until the problems above are mended")]
+    NoneSound,
+    /// A plan could not be begun.
+    #[error("haul '{haul}': {error}")]
+    Plan {
+        /// The haul.
+        haul: String,
+        /// What stands in the way.
+        error: PlanError,
+    },
+}
+
+/// Plans one haul by name, or every sound haul, in the order of the survey.
+///
+/// # Errors
+/// [`PlanningError`] for an unknown haul, a haul with errors, or weather out of range.
+pub fn plan_hauls(
+    survey: &Survey,
+    haul: Option<&str>,
+    detail: &Detail,
+) -> Result<Vec<Planned>, PlanningError> {
+    chosen(survey, haul)?
+        .into_par_iter()
+        .map(|haul| {
+            let plan = Plan::of(haul, detail)
+                .map_err(|error| PlanningError::Plan { haul: haul.name.clone(), error })?;
+            Ok(Planned { haul: haul.clone(), plan })
+        })
+        .collect()
+}
+
+pub(crate) fn chosen<'a>(
+    survey: &'a Survey,
+    wanted: Option<&str>,
+) -> Result<Vec<&'a HaulCycle>, PlanningError> {
+    match wanted {
+        None if survey.hauls.is_empty() => Err(PlanningError::NoneSound),
+        None => Ok(survey.hauls.iter().collect()),
+        Some(name) => match survey.hauls.iter().find(|haul| haul.name == name) {
+            Some(haul) => Ok(vec![haul]),
+            None if survey.haul_names.iter().any(|known| known == name) => {
+                Err(PlanningError::HasErrors { haul: name.to_owned() })
+            }
+            None => Err(PlanningError::NoSuchHaul {
+                wanted: name.to_owned(),
+                known: survey.haul_names.clone(),
+            }),
+        },
+    }
+}

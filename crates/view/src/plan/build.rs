@@ -1,0 +1,76 @@
+//! From planned hauls to the plan document.
+
+use model::haul_cycle::LadenDirection;
+use study::Planned;
+
+use super::{PlanDocument, PlanView, caution, change, ladder};
+
+impl PlanDocument {
+    /// Makes the document.
+    pub fn new(planned: &[Planned]) -> Self {
+        Self {
+            schema: "airtide.plan/1".to_owned(),
+            plans: planned.iter().map(PlanView::from).collect(),
+        }
+    }
+}
+
+impl From<&Planned> for PlanView {
+    fn from(planned: &Planned) -> Self {
+        let (haul, plan) = (&planned.haul, &planned.plan);
+        let combination = &haul.combination;
+        let driven = plan.driven.as_ref().ok();
+        Self {
+            haul: haul.name.clone(),
+            combination: combination.name.clone(),
+            route: haul.route.name.clone(),
+            route_km: haul.route.length().as_km(),
+            laden_direction: match haul.laden_direction {
+                LadenDirection::Forward => "forward",
+                LadenDirection::Backward => "backward",
+            }
+            .to_owned(),
+            breaks_a_limit: plan.breaks_a_limit(),
+            reference_temperature_c: haul.weather.reference.as_celsius(),
+            coldest_c: haul.weather.coldest.as_celsius(),
+            warmest_c: haul.weather.warmest.as_celsius(),
+            controller_unit: combination.controller.unit.to_owned(),
+            channels: combination.channels.iter().map(|channel| channel.name.clone()).collect(),
+            axle_groups: combination
+                .groups
+                .iter()
+                .enumerate()
+                .map(|(index, group)| ladder::axle_group(haul, index, group))
+                .collect(),
+            rungs: combination.rungs.iter().map(ladder::rung).collect(),
+            ladder: plan
+                .ladder
+                .cells()
+                .iter()
+                .map(|cell| ladder::cell(haul, cell, plan.ladder.uses[cell.id.rung].used))
+                .collect(),
+            fixed_groups: plan.fixed.iter().map(|group| ladder::fixed(haul, group)).collect(),
+            morning_after: plan
+                .morning
+                .iter()
+                .map(|channel| ladder::morning(haul, channel))
+                .collect(),
+            change_points: driven
+                .iter()
+                .flat_map(|driven| &driven.points)
+                .map(|point| change::point(haul, point))
+                .collect(),
+            laden_change: driven
+                .iter()
+                .flat_map(|driven| {
+                    let choice = &driven.laden_change;
+                    choice.options.iter().map(|option| change::laden_option(option, choice.chosen))
+                })
+                .collect(),
+            cycle: driven.map(|driven| change::cycle(haul, driven)),
+            effects: Vec::new(),
+            cost: Vec::new(),
+            cautions: plan.cautions.iter().map(|caution| caution::caution(haul, caution)).collect(),
+        }
+    }
+}

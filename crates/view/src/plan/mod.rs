@@ -1,0 +1,75 @@
+//! The plan document, `airtide.plan/1`.
+
+mod build;
+mod caution;
+mod change;
+mod ladder;
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+pub use caution::CautionView;
+pub use change::{
+    ChangePointView, ConsequenceView, CycleView, LadenOptionView, PhaseView, WayView,
+};
+pub use ladder::{
+    AxleGroupView, CellView, FixedGroupView, LimitView, MorningView, RungView, StackView,
+};
+
+/// The plans of the hauls of a survey.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct PlanDocument {
+    /// `airtide.plan/1`.
+    pub schema: String,
+    /// One for each haul, in the order of the survey.
+    pub plans: Vec<PlanView>,
+}
+
+/// The plan of one haul.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct PlanView {
+    /// Haul.
+    pub haul: String,
+    /// Combination.
+    pub combination: String,
+    /// Route.
+    pub route: String,
+    /// Length of the route.
+    pub route_km: f64,
+    /// Which way the load goes: `forward` or `backward` along the chainage.
+    pub laden_direction: String,
+    /// Whether the plan must not be driven as it stands.
+    pub breaks_a_limit: bool,
+    /// Temperature that cold pressures are named at.
+    pub reference_temperature_c: f64,
+    /// Coldest and warmest ambient the plan stands.
+    pub coldest_c: f64,
+    /// Warmest.
+    pub warmest_c: f64,
+    /// Unit the controller works in: `kPa`, `psi` or `bar`.
+    pub controller_unit: String,
+    /// Air channels.
+    pub channels: Vec<String>,
+    /// Axle groups.
+    pub axle_groups: Vec<AxleGroupView>,
+    /// Rungs, slowest first.
+    pub rungs: Vec<RungView>,
+    /// Cells by load state, chain state, rung and channel.
+    pub ladder: Vec<CellView>,
+    /// Groups at a fixed pressure.
+    pub fixed_groups: Vec<FixedGroupView>,
+    /// Channels on the morning after, parked on the lowest rung.
+    pub morning_after: Vec<MorningView>,
+    /// Change points, empty run first, in the order of travel.
+    pub change_points: Vec<ChangePointView>,
+    /// Ways to go from the empty to the laden pressures; one is chosen.
+    pub laden_change: Vec<LadenOptionView>,
+    /// The cycle; `null` where the haul cannot be driven.
+    pub cycle: Option<CycleView>,
+    /// Effects against rivals; not worked out in this version.
+    pub effects: Vec<serde_json::Value>,
+    /// Cost by payer; not worked out in this version.
+    pub cost: Vec<serde_json::Value>,
+    /// What people must be told.
+    pub cautions: Vec<CautionView>,
+}
