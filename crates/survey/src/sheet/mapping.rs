@@ -281,9 +281,7 @@ impl Mapping {
                 return twice("load_column", "because the loads stand in the cells");
             }
             Layout::SpeedColumns if load == pressure => {
-                return needs(
-                    "load_column` or `pressure_column` (one of them: the other stands in the cells)`",
-                );
+                return needs("load_column` or `pressure_column");
             }
             Layout::SpeedColumns if self.speed_column.is_some() => {
                 return twice("speed_column", across);

@@ -111,6 +111,8 @@ fn named_format(file_name: &str) -> Option<Format> {
 
 #[cfg(test)]
 mod tests {
+    use proptest::prelude::*;
+
     use super::*;
 
     #[test]
@@ -148,5 +150,28 @@ mod tests {
         let (at, off) = track.nearest(Position::from_degrees(50.0011, 10.0).unwrap()).unwrap();
         assert_eq!(at, track.points[1].at);
         assert!((off.as_m() - 11.1).abs() < 0.1, "{off}");
+    }
+
+    proptest! {
+        #[test]
+        fn whatever_a_file_holds_reading_ends_with_rising_chainage_or_an_error(
+            pieces in prop::collection::vec(
+                prop::sample::select(vec![
+                    "<gpx>", "<kml>", "<trk>", "<trkseg>", "<trkpt lat='1e3' lon='-1'>",
+                    "<trkpt lat='50.1' lon='10'/>", "<ele>1e308</ele>", "</trkpt>", "</trkseg>",
+                    "</trk>", "</gpx>", "<LineString>", "<coordinates>", "1,2,3 180,90,-9 ",
+                    "</coordinates>", "</LineString>", "</kml>", "<!--", "&x;", "\u{e9}\n",
+                    "lat,lon,ele\n", "50,10,1\n", "-50,190,x\n", "0;0\n", "\"", "]]>",
+                    "{\"type\":\"LineString\",\"coordinates\":[[1,2],[3,4]]}",
+                ]),
+                0..25,
+            ),
+        ) {
+            let text = pieces.concat();
+            if let Ok(track) = read(text.as_bytes(), "any.gpx") {
+                prop_assert!(track.points.len() > 1);
+                prop_assert!(track.points.windows(2).all(|pair| pair[0].at < pair[1].at));
+            }
+        }
     }
 }

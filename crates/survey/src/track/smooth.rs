@@ -16,6 +16,9 @@ use super::Track;
 /// Distance between the points of a smoothed profile.
 pub const RESAMPLING_STEP: Length = Length::from_m(10.0);
 
+/// Longest track that is smoothed.
+const LONGEST: Length = Length::from_km(10_000.0);
+
 /// Why a track has no profile.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 pub enum NoProfile {
@@ -35,6 +38,12 @@ pub enum NoProfile {
         /// The window asked for.
         window: Length,
     },
+    /// The track is longer than any haul route, so its points must be wrong.
+    #[error("a track of {:.0} km is no haul route; check its points for leaps", .length.as_km())]
+    TooLong {
+        /// Its length.
+        length: Length,
+    },
     /// The points do not lie in order.
     #[error(transparent)]
     NotRising(#[from] ProfileError),
@@ -48,7 +57,8 @@ pub enum NoProfile {
 /// are flattened. Where points lie farther apart than the window, the line between them counts.
 ///
 /// # Errors
-/// [`NoProfile`] if fewer than two points carry an elevation or the window is under two steps.
+/// [`NoProfile`] if fewer than two points carry an elevation, the window is under two steps, or the
+/// track is longer than any route.
 ///
 /// ```
 /// use quantity::Length;
@@ -64,6 +74,9 @@ pub fn profile(track: &Track, window: Length) -> Result<Profile, NoProfile> {
     let step = RESAMPLING_STEP.as_m();
     if half < step {
         return Err(NoProfile::ShortWindow { window });
+    }
+    if track.length() > LONGEST {
+        return Err(NoProfile::TooLong { length: track.length() });
     }
     let known: Vec<(f64, f64)> = track
         .points

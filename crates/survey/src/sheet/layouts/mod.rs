@@ -6,6 +6,7 @@ mod pressure_columns;
 mod speed_columns;
 
 use model::tire::{Fitment, MakerRow};
+use proptest::prelude::*;
 
 use super::{Mapping, Proposal, SheetProblem, import, propose, read_sheets};
 
@@ -35,4 +36,31 @@ fn short(row: &MakerRow) -> (char, f64, f64, f64) {
     };
     let (load, speed) = (tenth(row.load.as_kg()), tenth(row.speed.as_kmh()));
     (fitment, load, speed, tenth(row.pressure.as_kpa()))
+}
+
+proptest! {
+    #[test]
+    fn whatever_a_table_holds_a_proposal_can_be_imported_and_described(
+        rows in prop::collection::vec(
+            prop::collection::vec(
+                prop::sample::select(vec![
+                    "", "-", "S", "Dual", "Load (kg)", "Pressure kPa", "Speed km/h", "psi", "50 km/h",
+                    "6,175", "7,5", "1e999", "500", "600", "620 kPa*", "80 mph", "title", "\u{2020}",
+                ]),
+                0..6,
+            ),
+            0..12,
+        ),
+    ) {
+        let lines: Vec<String> = rows.iter().map(|cells| cells.join(";")).collect();
+        let text = lines.join("\n");
+        for sheet in read_sheets(text.as_bytes(), "any.csv").into_iter().flatten() {
+            for proposal in propose(&sheet) {
+                prop_assert!(!proposal.mapping.describe().is_empty());
+                if let Ok((rows, problems)) = import(text.as_bytes(), "any.csv", &proposal.mapping) {
+                    prop_assert_eq!((rows.len(), problems.len()), (proposal.rows, proposal.problems));
+                }
+            }
+        }
+    }
 }
