@@ -36,8 +36,10 @@ impl Position {
         Self::from_degrees(self.longitude, self.latitude)
     }
 
-    /// Length of the shortest line on the ellipsoid (C. F. F. Karney, "Algorithms for geodesics",
-    /// Journal of Geodesy 87, 2013).
+    /// Length of the shortest line on the ellipsoid.
+    ///
+    /// # Source
+    /// `karney-geodesics`.
     ///
     /// ```
     /// use survey::track::Position;

@@ -3,9 +3,9 @@
 //! Satellite elevations scatter by meters from point to point, so a grade between two neighbors
 //! means nothing. The recorded elevations are joined by straight lines, averaged over cells of one
 //! [`RESAMPLING_STEP`] (so that a truck standing still does not weigh more than one rolling), and a
-//! straight line is fitted around each place with tricube weights that end half a window away
-//! (W. S. Cleveland, "Robust locally weighted regression and smoothing scatterplots", Journal of
-//! the American Statistical Association 74, 1979). A straight ramp comes out as it went in, to its ends.
+//! straight line is fitted around each place with tricube weights that end half a window away.
+//! A straight ramp comes out as it went in, to its ends; scatter that drifts over more than the
+//! window stays in.
 
 use model::route::Profile;
 use model::route::profile::ProfileError;
@@ -59,6 +59,9 @@ pub enum NoProfile {
 /// # Errors
 /// [`NoProfile`] if fewer than two points carry an elevation, the window is under two steps, or the
 /// track is longer than any route.
+///
+/// # Source
+/// `cleveland-local-regression`.
 ///
 /// ```
 /// use quantity::Length;
