@@ -7,6 +7,7 @@
 //! driver and the printed cycle all drive this one stepper, and a state may be
 //! copied and resumed anywhere.
 
+mod breathing;
 mod controls;
 mod course;
 mod cycle;

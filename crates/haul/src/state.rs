@@ -4,6 +4,7 @@ use model::air::{AirState, ChannelOrder, MAX_CHANNELS};
 use quantity::{AbsolutePressure, GaugePressure, Length, Speed, Temperature, Time, Volume};
 
 use crate::Target;
+use crate::breathing::Resting;
 
 /// A state of the run; a copy of it resumes exactly here.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,6 +24,7 @@ pub struct State {
     pub(crate) changing: bool,
     pub(crate) orders: [ChannelOrder; MAX_CHANNELS],
     pub(crate) braking: bool,
+    pub(crate) resting: Resting,
     /// Time and distance since the tire temperatures were last brought forward.
     pub(crate) unheated_s: f64,
     pub(crate) unheated_m: f64,

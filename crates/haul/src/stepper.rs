@@ -1,11 +1,9 @@
 //! One step of the run: a piece of road, or a piece of standing time.
 
-use model::air::{AirEvent, ChannelOrder, MAX_CHANNELS, NetworkError, Surroundings};
-use model::tire::warm_up::time_constant;
-use quantity::{
-    ColdPressure, GaugePressure, Length, RotationalSpeed, Speed, Time, Volume, VolumeFlow,
-};
+use model::air::{ChannelOrder, MAX_CHANNELS, NetworkError, Surroundings};
+use quantity::{GaugePressure, Length, Speed, Time, Volume, VolumeFlow};
 
+use crate::breathing::{EngineRun, Resting};
 use crate::trace::{Record, Sample};
 use crate::{Controls, Course, Decision, DrivingStyle, Envelope, State, Target, Totals, Truck};
 
@@ -50,14 +48,12 @@ pub enum StandUntil {
 
 /// Longest wait for a change before it is told to be impossible.
 const LONGEST_WAIT: f64 = 6.0 * 3600.0;
-/// Tire temperatures move in most of an hour, so they are brought forward at this interval.
-const HEAT_INTERVAL: f64 = 10.0; // s
 const STANDING_STEP: f64 = 10.0; // s
 
 /// Carries a state along a course.
 #[derive(Debug, Clone, Copy)]
 pub struct Stepper<'a> {
-    truck: &'a Truck,
+    pub(crate) truck: &'a Truck,
     course: &'a Course,
     envelope: &'a Envelope,
     style: DrivingStyle,
@@ -67,7 +63,7 @@ struct Piece {
     end: f64,
     v1: f64,
     dt: f64,
-    around: Surroundings,
+    engine: EngineRun,
     fuel_per_s: f64,
     cap: f64,
 }
@@ -119,6 +115,7 @@ impl<'a> Stepper<'a> {
             changing: false,
             orders: [ChannelOrder::Hold; MAX_CHANNELS],
             braking: false,
+            resting: Resting::default(),
             unheated_s: 0.0,
             unheated_m: 0.0,
             totals: Totals::default(),
@@ -148,6 +145,7 @@ impl<'a> Stepper<'a> {
 
     /// Orders the pressures of a cell on every channel.
     pub fn order(&self, state: &mut State, to: Target) {
+        self.catch_up(state);
         state.ordered = to;
         let ambient = self.truck.weather.ambient_pressure;
         let mut open = false;
@@ -182,6 +180,7 @@ impl<'a> Stepper<'a> {
             self.step(state, to)?;
             self.sample(state, record);
         }
+        self.catch_up(state);
         Ok(())
     }
 
@@ -192,7 +191,12 @@ impl<'a> Stepper<'a> {
     pub fn step(&self, state: &mut State, to: Length) -> Result<(), StepperError> {
         let piece = self.piece(state, to.as_m())?;
         let (s0, v0) = (state.s, state.v);
-        let elapsed = self.breathe(state, &piece.around, piece.dt);
+        let elapsed = if state.changing {
+            self.breathe(state, piece.engine, piece.dt)
+        } else {
+            self.rest(state, piece.engine, piece.dt);
+            piece.dt
+        };
         if elapsed < piece.dt {
             let a = (piece.v1 - v0) / piece.dt;
             state.s = (s0 + v0 * elapsed + 0.5 * a * elapsed * elapsed).min(piece.end);
@@ -270,79 +274,8 @@ impl<'a> Stepper<'a> {
             draw += truck.full_application * truck.descent_applications_per_s;
         }
         let engine_speed = if force > 0.0 { truck.working } else { truck.descent };
-        let around = self.surroundings(state, engine_speed, power / truck.rated_power, draw);
-        Ok(Piece { end, v1, dt, around, fuel_per_s: power * truck.fuel_m3_per_j, cap })
-    }
-
-    fn surroundings(
-        &self,
-        state: &State,
-        engine_speed: RotationalSpeed,
-        engine_load: f64,
-        draw: f64,
-    ) -> Surroundings {
-        Surroundings {
-            engine_speed,
-            engine_load: engine_load.clamp(0.0, 1.0),
-            ambient: self.truck.weather.ambient_pressure,
-            temperature: self.truck.weather.ambient,
-            brake_draw: VolumeFlow::from_m3_per_s(draw),
-            tire_temperature: state.tire_temperature,
-        }
-    }
-
-    /// Lets the air system run for `dt`; ends early when the change ordered is complete.
-    fn breathe(&self, state: &mut State, around: &Surroundings, dt: f64) -> f64 {
-        let mut elapsed = 0.0;
-        while elapsed < dt {
-            let left = Time::from_s(dt - elapsed);
-            let advance = self.truck.network.advance(&mut state.air, around, &state.orders, left);
-            elapsed += advance.elapsed.as_s();
-            match advance.event {
-                None => return dt,
-                Some(AirEvent::ChannelReached { channel }) => {
-                    state.orders[channel] = ChannelOrder::Hold;
-                    let all = &state.orders[..self.truck.channels];
-                    if state.changing && all.iter().all(|order| *order == ChannelOrder::Hold) {
-                        state.changing = false;
-                        state.held = state.ordered;
-                        state.totals.changing_s += elapsed;
-                        return elapsed;
-                    }
-                }
-                Some(_) => {}
-            }
-        }
-        dt
-    }
-
-    fn pass_time(&self, state: &mut State, dt: f64, ds: f64) {
-        state.t += dt;
-        if state.changing {
-            state.totals.changing_s += dt;
-        }
-        state.unheated_s += dt;
-        state.unheated_m += ds;
-        if state.unheated_s >= HEAT_INTERVAL {
-            self.warm_tires(state);
-        }
-    }
-
-    fn warm_tires(&self, state: &mut State) {
-        let weather = &self.truck.weather;
-        let speed = Speed::from_m_per_s(state.unheated_m / state.unheated_s);
-        let keep = (-state.unheated_s / time_constant().as_s()).exp();
-        for channel in 0..self.truck.channels {
-            let held =
-                state.air.tire(channel, weather.reference).to_gauge(weather.ambient_pressure);
-            let pressure = ColdPressure::read_at_reference(held);
-            let warm_up = &self.truck.loaded[state.load_state].warm_up[channel];
-            let steady = weather.ambient + warm_up.rise(pressure, speed).value;
-            let off = state.tire_temperature[channel] - steady;
-            state.tire_temperature[channel] = steady + off * keep;
-        }
-        state.unheated_s = 0.0;
-        state.unheated_m = 0.0;
+        let engine = EngineRun { speed: engine_speed, load: power / truck.rated_power, draw };
+        Ok(Piece { end, v1, dt, engine, fuel_per_s: power * truck.fuel_m3_per_j, cap })
     }
 
     /// Stands, with the engine at idle or high idle.
@@ -357,6 +290,7 @@ impl<'a> Stepper<'a> {
         record: &mut R,
     ) -> Result<(), StepperError> {
         let truck = self.truck;
+        self.catch_up(state);
         state.v = 0.0;
         let engine_speed = if high_idle { truck.high_idle } else { truck.idle };
         let begun = state.t;
@@ -378,8 +312,8 @@ impl<'a> Stepper<'a> {
             if left <= 1e-9 {
                 return Ok(());
             }
-            let around = self.surroundings(state, engine_speed, 0.0, truck.leakage);
-            let elapsed = self.breathe(state, &around, left.min(STANDING_STEP));
+            let engine = EngineRun { speed: engine_speed, load: 0.0, draw: truck.leakage };
+            let elapsed = self.breathe(state, engine, left.min(STANDING_STEP));
             state.totals.fuel_m3 += truck.idle_fuel * elapsed;
             state.totals.standing_s += elapsed;
             self.pass_time(state, elapsed, 0.0);
@@ -415,10 +349,11 @@ impl<'a> Stepper<'a> {
         }
     }
 
-    fn sample<R: Record>(&self, state: &State, record: &mut R) {
+    fn sample<R: Record>(&self, state: &mut State, record: &mut R) {
         if !R::WANTS {
             return;
         }
+        self.catch_up(state);
         let ambient = self.truck.weather.ambient_pressure;
         let mut tires = [GaugePressure::ZERO; MAX_CHANNELS];
         for (channel, tire) in tires.iter_mut().enumerate().take(self.truck.channels) {
