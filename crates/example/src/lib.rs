@@ -3,6 +3,7 @@
 //! It is a development aid; nothing that is shipped depends on it.
 
 mod combination;
+mod long;
 mod route;
 mod supply;
 mod tires;
@@ -11,6 +12,7 @@ use model::haul_cycle::{HaulCycle, LadenDirection, ShiftStart, Standing, Weather
 use quantity::{AbsolutePressure, GaugePressure, Temperature, Time};
 
 pub use combination::combination;
+pub use long::{four_channels, hundred_km_cycle};
 pub use route::{leg, long_route, route};
 pub use supply::supply;
 pub use tires::{metric_single, us_dual};
