@@ -204,9 +204,14 @@ impl EfficiencyCurve {
         Self(CubicTable::new(1.0, Self::HIGHEST_RATIO, &nodes))
     }
 
+    /// Efficiency and its slope against the pressure ratio.
     #[inline]
-    pub(super) fn at(&self, ratio: f64) -> f64 {
-        self.0.at(ratio.max(1.0)).0.max(0.0)
+    pub(super) fn at(&self, ratio: f64) -> (f64, f64) {
+        if ratio < 1.0 {
+            return (self.0.at(1.0).0, 0.0);
+        }
+        let (efficiency, slope) = self.0.at(ratio);
+        if efficiency > 0.0 { (efficiency, slope) } else { (0.0, 0.0) }
     }
 }
 
@@ -367,7 +372,10 @@ pub(super) mod tests {
         let curve = EfficiencyCurve::new(&compressor);
         for k in 0..3000 {
             let ratio = 0.5 + f64::from(k) * 0.01;
-            assert!((curve.at(ratio) - compressor.efficiency_at(ratio)).abs() < 2e-6, "at {ratio}");
+            assert!(
+                (curve.at(ratio).0 - compressor.efficiency_at(ratio)).abs() < 2e-6,
+                "at {ratio}"
+            );
         }
     }
 

@@ -31,9 +31,9 @@ impl CubicTable {
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,
-            reason = "the cell's index: saturates at the ends"
+            reason = "saturates, then ends at the last cell"
         )]
-        let index = (place as usize).min(self.cells.len() - 1);
+        let index = (place as u32 as usize).min(self.cells.len() - 1);
         let [a, b, c, d] = self.cells[index];
         let t = place - index as f64;
         let value = a + t * (b + t * (c + t * d));

@@ -29,7 +29,7 @@ pub use vent_time::{AdiabaticVent, VentTimeError, adiabatic_vent, vent_time};
 pub mod sources {
     pub use super::compressor::{RATING_SOURCE, SOURCE as COMPRESSOR, WATER_SOURCE};
     pub use super::fill_time::SOURCE as CLOSED_FORMS;
-    pub use super::network::SOURCE as NETWORK;
+    pub use super::network::{INFLATION_TIMES_SOURCE, SOURCE as NETWORK};
     pub use super::reference_air::SOURCE as REFERENCE_AIR;
     pub use super::restriction::{ORIFICE_SOURCE, SOURCE as RESTRICTION, TUBE_SOURCE};
     pub use super::series::SOURCE as SERIES;

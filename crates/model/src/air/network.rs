@@ -23,12 +23,16 @@ pub use work::ChannelOrder;
 
 use super::compressor::EfficiencyCurve;
 use super::{
-    AirSupply, Compressor, CompressorError, PathElement, Restriction, RestrictionError, SeriesCurve,
+    AirSupply, Compressor, CompressorError, EmptyPath, PathElement, Restriction, RestrictionError,
+    SeriesCurve,
 };
 use crate::source::Key;
 
 /// The differential equations of the whole truck.
 pub const SOURCE: Key = Key("ideal-gas-vessels");
+
+/// Measured whole-truck inflation times.
+pub const INFLATION_TIMES_SOURCE: Key = Key("usda-fs-1987");
 
 /// Most air channels a combination can have.
 pub const MAX_CHANNELS: usize = 16;
@@ -102,6 +106,11 @@ pub enum NetworkError {
     /// A channel without an open wheel end.
     #[error("air channel {0} has no open wheel end; open one or leave the channel out")]
     NoOpenWheelEnd(usize),
+    /// A channel without any restriction between supply and tires.
+    #[error(
+        "air channel {0} has no restriction between supply and tires; give its path or its wheel ends"
+    )]
+    NoPath(usize),
     /// Wheel valves that would still be shut when the protection valve opens.
     #[error(
         "air channel {channel}: its wheel valves close below {closes_below}, but the protection valve lets the supply fall to {shuts}"
@@ -291,16 +300,13 @@ impl Channel {
             let one = element.restriction().map_err(wrong)?;
             path.push(one.in_parallel(spec.open_wheel_ends).map_err(wrong)?);
         }
-        // A path of nothing but the exhaust fills without restriction: that is no path.
-        let fill = SeriesCurve::new(&path)
-            .map_err(|_| wrong(RestrictionError::Conductance(quantity::SonicConductance::ZERO)))?;
+        let curve = |path: &[Restriction]| {
+            SeriesCurve::new(path).map_err(|EmptyPath| NetworkError::NoPath(channel))
+        };
+        let fill = curve(&path)?;
         let valve = if spec.wheel_end.is_empty() { None } else { path.last().copied() };
         path.reverse();
         path.push(spec.exhaust);
-        let curve = |path: &[Restriction]| {
-            SeriesCurve::new(path)
-                .map_err(|_| wrong(RestrictionError::Conductance(spec.exhaust.c())))
-        };
         let closing = match spec.closes_below {
             None => None,
             Some(closes_below) => {

@@ -54,18 +54,18 @@ impl SeriesCurve {
         let choke = choke(path).ok_or(EmptyPath)?;
         let from = (1.0 - BETA).sqrt();
         let to = (1.0 - choke.ratio).sqrt().max(from * 1.01);
-        let mut theta = 0.0;
-        let nodes: Vec<_> = (0..=CELLS)
-            .map(|node| {
-                if node == CELLS {
-                    return (choke.conductance, 0.0);
-                }
-                let s = from + (to - from) * node as f64 / CELLS as f64;
-                theta = solve(path, choke.conductance, 1.0 - s * s, theta);
-                let (_, slope) = step_down(path, choke.conductance * theta.sin());
-                (choke.conductance * theta.sin(), -2.0 * s / slope)
-            })
-            .collect();
+        let width = (to - from) / CELLS as f64;
+        let (mut theta, mut theta_slope) = (0.0, 1.0);
+        let mut nodes = Vec::with_capacity(CELLS + 1);
+        for node in 0..CELLS {
+            let s = from + width * node as f64;
+            let guess = theta + theta_slope * if node == 0 { from } else { width };
+            theta = solve(path, choke.conductance, 1.0 - s * s, theta, guess);
+            let (_, slope) = step_down(path, choke.conductance * theta.sin());
+            theta_slope = -2.0 * s / (slope * choke.conductance * theta.cos());
+            nodes.push((choke.conductance * theta.sin(), -2.0 * s / slope));
+        }
+        nodes.push((choke.conductance, 0.0));
         let linear_slope = -nodes[0].0 / (1.0 - BETA);
         Ok(Self {
             choked: choke.conductance,
@@ -144,7 +144,7 @@ fn exact(path: &[Restriction], r: f64) -> f64 {
     } else if r > BETA {
         exact(path, BETA) * (1.0 - r) / (1.0 - BETA)
     } else {
-        choke.conductance * solve(path, choke.conductance, r, 0.0).sin()
+        choke.conductance * solve(path, choke.conductance, r, 0.0, 1.0).sin()
     }
 }
 
@@ -197,25 +197,25 @@ fn step_down(path: &[Restriction], q: f64) -> (f64, f64) {
     (p, slope)
 }
 
-/// The angle θ at which the flow choked·sin θ leaves the pressure ratio `r`: against
-/// θ the ratio is smooth and falling all the way to the choke.
-fn solve(path: &[Restriction], choked: f64, r: f64, start: f64) -> f64 {
-    let (mut low, mut high) = (start, std::f64::consts::FRAC_PI_2);
-    let mut theta = if start > 0.0 { start } else { 0.5 * high };
-    for _ in 0..100 {
+/// The angle θ, above `low`, at which the flow choked·sin θ leaves the pressure ratio
+/// `r`: against θ the ratio is smooth and falling all the way to the choke.
+fn solve(path: &[Restriction], choked: f64, r: f64, low: f64, guess: f64) -> f64 {
+    /// Newton's method doubles its digits, so a step this small is the last.
+    const LAST_STEP: f64 = 1e-7;
+    let (mut low, mut high) = (low, std::f64::consts::FRAC_PI_2);
+    let mut theta = if guess > low && guess < high { guess } else { 0.5 * (low + high) };
+    while high - low > 1e-14 {
         let (ratio, slope) = step_down(path, choked * theta.sin());
-        let excess = ratio - r;
-        if excess > 0.0 {
+        if ratio > r {
             low = theta;
         } else {
             high = theta;
         }
-        let newton = theta - excess / (slope * choked * theta.cos());
-        let next = if newton > low && newton < high { newton } else { 0.5 * (low + high) };
-        if (next - theta).abs() < 1e-13 {
-            return next;
+        let newton = theta - (ratio - r) / (slope * choked * theta.cos());
+        if (newton - theta).abs() < LAST_STEP {
+            return newton;
         }
-        theta = next;
+        theta = if newton > low && newton < high { newton } else { 0.5 * (low + high) };
     }
     theta
 }

@@ -2,7 +2,7 @@
 
 use quantity::Time;
 
-use super::flows::{Flows, Pressures, Running, Trial};
+use super::flows::{Flows, Manifold, Pressures, Running, Trial};
 use super::locate::first_moment;
 use super::state::{AirState, bit};
 use super::surroundings::Air;
@@ -10,10 +10,12 @@ use super::work::{ChannelOrder, Work};
 use super::{MAX_CHANNELS, Network, Surroundings};
 
 /// Longest step while no channel works, s.
-const IDLE_STEP: f64 = 10.0;
+const IDLE_STEP: f64 = 4.0;
 /// Shortest step, s: a vessel that fast is in balance anyway.
 const SHORTEST_STEP: f64 = 1e-4;
 
+/// Most channels at work for which the small, fast form of a step has room.
+const FEW: usize = 4;
 /// Largest doubt a step may leave, Pa.
 const DOUBT: f64 = 2.0;
 
@@ -110,10 +112,18 @@ impl Network {
             }
             let left = dt - *elapsed;
             let idle = if work.count == 0 { self.idle(state, air, &watch, left) } else { None };
-            let step = idle.unwrap_or_else(|| {
-                let running = Running::new(self, air, work, state);
-                running.advance(state, &watch, left, &mut longest)
-            });
+            let step =
+                match idle {
+                    Some(step) => step,
+                    None if work.count <= FEW => Running::<FEW>::new(self, air, work, state)
+                        .advance(state, &watch, left, &mut longest),
+                    None => Running::<MAX_CHANNELS>::new(self, air, work, state).advance(
+                        state,
+                        &watch,
+                        left,
+                        &mut longest,
+                    ),
+                };
             *elapsed = if step >= left { dt } else { *elapsed + step };
         }
     }
@@ -217,36 +227,37 @@ impl Network {
             return None;
         }
         let start = state.service;
-        let step = |h: f64| {
-            if !state.loading {
-                return 0.0;
-            }
-            let compressed = |p: f64| air.swept * self.efficiency.at(p / air.inlet);
-            let at = |q: f64, h: f64| start + h * (q - air.brakes) * air.service_gain;
-            let k1 = compressed(start);
-            let k2 = compressed(at(k1, 0.5 * h));
-            let k3 = compressed(at(k2, 0.5 * h));
-            let k4 = compressed(at(k3, h));
-            (k1 + 2.0 * (k2 + k3) + k4) / 6.0
-        };
-        let end = |h: f64, q: f64| {
-            (start + h * (q - air.brakes) * air.service_gain).max(start.min(air.ambient))
+        let (efficiency, slope) =
+            if state.loading { self.efficiency.at(start * air.per_inlet) } else { (0.0, 0.0) };
+        let rate = (air.swept * efficiency - air.brakes) * air.service_gain;
+        let decay = air.swept * slope * air.per_inlet * air.service_gain;
+        // The rate is so nearly linear in pressure that its exponential needs three terms.
+        let end = |h: f64| {
+            let growth = decay * h;
+            let p = start + rate * h * (1.0 + growth * (0.5 + growth / 6.0));
+            p.max(start.min(air.ambient))
         };
         let excess = |p: f64| (watch.service_low - p).max(p - watch.service_high);
         let mut h = left.min(IDLE_STEP);
-        let mut q = step(h);
-        let mut p = end(h, q);
+        let mut p = end(h);
         if excess(p) >= 0.0 {
-            h = first_moment(h, excess(start), excess(p), |t| excess(end(t, step(t))));
-            q = step(h);
-            p = end(h, q);
+            h = first_moment(h, excess(start), excess(p), |t| excess(end(t)));
+            p = end(h);
         }
         if coupled && p > state.reserve {
             return None;
         }
         state.service = p;
-        state.totals.compressed += h * q;
-        state.totals.brakes += h * q - (p - start) / air.service_gain;
+        let gained = (p - start) / air.service_gain;
+        let (compressed, brakes) = if state.loading && p > air.ambient {
+            (gained + air.brakes * h, air.brakes * h)
+        } else {
+            // Down at ambient the brakes get what the compressor gives.
+            let compressed = air.swept * efficiency * h;
+            (compressed, compressed - gained)
+        };
+        state.totals.compressed += compressed;
+        state.totals.brakes += brakes;
         state.lowest = state.lowest.min(p - air.ambient);
         state.duty.pass(h, state.loading);
         Some(h)
@@ -260,18 +271,19 @@ fn crossed(on: &mut bool, turns_on: bool, turns_off: bool) -> bool {
     flips
 }
 
-impl Running<'_> {
+impl<const N: usize> Running<'_, N> {
     /// One step, no longer than `left`, cut short where something switches.
     fn advance(&self, state: &mut AirState, watch: &Watch, left: f64, longest: &mut f64) -> f64 {
         let start = self.pressures(state);
-        let k1 = self.flows(&start, &mut state.manifold);
+        let mut manifold = Manifold::new(state.manifold);
+        let k1 = self.flows(&start, &mut manifold);
         let mut h = longest.min(left);
-        let mut trial = self.step(&start, &k1, h, &mut state.manifold);
+        let mut trial = self.step(&start, &k1, h, &mut manifold);
         let mut halved = false;
         while trial.doubt > DOUBT && h > SHORTEST_STEP {
             halved = true;
             h *= 0.5;
-            trial = self.step(&start, &k1, h, &mut state.manifold);
+            trial = self.step(&start, &k1, h, &mut manifold);
         }
         if halved {
             *longest = h;
@@ -279,17 +291,14 @@ impl Running<'_> {
             *longest = (2.0 * h).min(self.network.largest_step);
         }
         let at_start = self.excess(&start, watch);
-        let mut manifold = state.manifold;
-        let mut located = |end: f64, at_end: f64| {
-            first_moment(end, at_start, at_end, |t| {
-                self.excess(&self.step(&start, &k1, t, &mut manifold).end, watch)
-            })
+        let at = |t: f64| self.step(&start, &k1, t, &mut manifold.clone());
+        let located = |end: f64, at_end: f64| {
+            first_moment(end, at_start, at_end, |t| self.excess(&at(t).end, watch))
         };
         let mut moment = None;
         let turn = turning_point(start.service, &trial, h);
         if let Some((t, _)) = turn {
-            let mut manifold = state.manifold;
-            let at_turn = self.excess(&self.step(&start, &k1, t, &mut manifold).end, watch);
+            let at_turn = self.excess(&at(t).end, watch);
             if at_turn >= 0.0 {
                 moment = Some(located(t, at_turn));
             }
@@ -301,7 +310,7 @@ impl Running<'_> {
         match moment {
             Some(t) => {
                 h = t;
-                trial = self.step(&start, &k1, h, &mut state.manifold);
+                trial = at(t);
             }
             None => {
                 if let Some((_, service)) = turn {
@@ -309,30 +318,30 @@ impl Running<'_> {
                 }
             }
         }
+        state.manifold = manifold.ratio;
         self.book(state, &trial, h);
         h
     }
 
     /// How far the pressures are beyond their bounds, Pa; negative while within all.
-    fn excess(&self, p: &Pressures, watch: &Watch) -> f64 {
+    fn excess(&self, p: &Pressures<N>, watch: &Watch) -> f64 {
         let mut excess = (watch.service_low - p.service).max(p.service - watch.service_high);
         excess = excess.max((watch.reserve_low - p.reserve).max(p.reserve - watch.reserve_high));
-        for slot in 0..self.work.count {
+        for slot in 0..self.count {
             let over = p.tires[slot] - self.work.bound[slot];
-            let filling = self.work.filling & bit(slot) != 0;
-            excess = excess.max(if filling { over } else { -over });
+            excess = excess.max(if self.filling[slot] { over } else { -over });
         }
         excess
     }
 
-    fn book(&self, state: &mut AirState, trial: &Trial, h: f64) {
+    fn book(&self, state: &mut AirState, trial: &Trial<N>, h: f64) {
         let Flows { compressed, brakes, filling, channels, .. } = trial.mean;
         state.service = trial.end.service;
         state.reserve = trial.end.reserve;
-        for (slot, flow) in channels.iter().enumerate().take(self.work.count) {
-            state.tires[usize::from(self.work.channel[slot])] = trial.end.tires[slot];
-            if self.work.filling & bit(slot) == 0 {
-                state.totals.vented += h * flow;
+        for slot in 0..self.count {
+            state.tires[self.channel[slot]] = trial.end.tires[slot];
+            if !self.filling[slot] {
+                state.totals.vented += h * channels[slot];
             }
         }
         state.totals.compressed += h * compressed;
@@ -345,7 +354,7 @@ impl Running<'_> {
 
 /// Where the service pressure turns within the step and what it is there, by the cubic
 /// through both ends: so a dip and its recovery are not stepped over.
-fn turning_point(start: f64, trial: &Trial, h: f64) -> Option<(f64, f64)> {
+fn turning_point<const N: usize>(start: f64, trial: &Trial<N>, h: f64) -> Option<(f64, f64)> {
     let (m0, m1) = trial.service_rates;
     if m0 * m1 >= 0.0 {
         return None;

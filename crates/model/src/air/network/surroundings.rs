@@ -32,31 +32,29 @@ pub(super) struct Air {
     pub(super) temperature: f64,
     /// Flow the compressor would make at a volumetric efficiency of 1.
     pub(super) swept: f64,
-    pub(super) inlet: f64,
+    pub(super) per_inlet: f64,
     pub(super) brakes: f64,
     pub(super) service_gain: f64,
     pub(super) reserve_gain: f64,
-    /// √(T0/T1) of flow out of the reservoirs.
-    pub(super) supply_root: f64,
 }
 
 impl Air {
     pub(super) fn of(network: &Network, around: &Surroundings) -> Self {
-        let ambient = around.ambient.as_pa();
+        let ambient = around.ambient.as_kpa() * 1e3;
         let temperature = around.temperature.as_kelvin();
         let load = around.engine_load.clamp(0.0, 1.0);
-        let inlet = network.compressor.inlet_pressure(around.ambient, load).as_pa();
-        let density = T0 / (temperature * P0);
+        let inlet = network.compressor.inlet_pressure(around.ambient, load).as_kpa() * 1e3;
+        let density = T0 / (P0 * temperature);
+        let warmth = P0 / T0 * temperature;
         let turns = around.engine_speed.as_per_s().max(0.0) * network.compressor.speed_ratio;
         Self {
             ambient,
             temperature,
             swept: network.compressor.displacement.as_m3() * turns * inlet * density,
-            inlet,
+            per_inlet: 1.0 / inlet,
             brakes: around.brake_draw.as_m3_per_s().max(0.0) * ambient * density,
-            service_gain: 1.0 / (density * network.service_volume),
-            reserve_gain: network.reserve_volume.map_or(0.0, |volume| 1.0 / (density * volume)),
-            supply_root: (T0 / temperature).sqrt(),
+            service_gain: warmth / network.service_volume,
+            reserve_gain: network.reserve_volume.map_or(0.0, |volume| warmth / volume),
         }
     }
 }

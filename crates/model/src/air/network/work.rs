@@ -69,7 +69,9 @@ impl Network {
         let mut first = true;
         for (k, channel) in self.channels.iter().enumerate() {
             let ChannelOrder::Reach(target) = orders[k] else {
-                state.forget(k);
+                if !state.asked[k].is_nan() {
+                    state.forget(k);
+                }
                 continue;
             };
             let target = target.as_kpa() * 1e3;
