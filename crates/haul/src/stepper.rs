@@ -146,6 +146,11 @@ impl<'a> Stepper<'a> {
     /// Orders the pressures of a cell on every channel.
     pub fn order(&self, state: &mut State, to: Target) {
         self.catch_up(state);
+        // A change given up on the way leaves the tires between two rungs: the slower counts as held.
+        if state.changing && self.truck.caps[state.ordered.rung] < self.truck.caps[state.held.rung]
+        {
+            state.held = state.ordered;
+        }
         state.ordered = to;
         let ambient = self.truck.weather.ambient_pressure;
         let mut open = false;

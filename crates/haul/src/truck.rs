@@ -237,7 +237,7 @@ fn loaded(
     if mass <= 0.0 {
         return Err(TruckError::NoMass { load_state: load_state.name.clone() });
     }
-    let top = set.rungs() - 1;
+    let top = set.rungs().saturating_sub(1);
     let rolling_factor = (0..set.rungs())
         .map(|rung| {
             let weighted: f64 = combination

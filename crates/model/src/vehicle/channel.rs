@@ -9,7 +9,7 @@ use crate::air::{PathElement, Restriction};
 pub enum GaugeKind {
     /// Open to the air around it: reads pressure above ambient.
     Vented,
-    /// Sealed at a fixed pressure: reads high at altitude.
+    /// Sealed at sea-level pressure: reads low at altitude.
     Sealed,
 }
 

@@ -30,7 +30,7 @@ pub enum Added {
 pub struct StackItem {
     /// Why.
     pub added: Added,
-    /// How much.
+    /// How much; below zero for a gauge that reads low.
     pub amount: PressureDifference,
 }
 
@@ -46,6 +46,9 @@ pub struct SetPoint {
     /// What was added.
     pub stack: Vec<StackItem>,
 }
+
+/// Rounding smaller than this is not worth a line.
+const NEGLIGIBLE: PressureDifference = PressureDifference::from_kpa(1e-6);
 
 /// Extra pressure for the larger mate of a mismatched dual.
 ///
@@ -77,7 +80,7 @@ pub(super) fn set_point(
 ) -> SetPoint {
     let mut stack = Vec::with_capacity(6);
     let mut add = |added, amount: PressureDifference| {
-        if amount > PressureDifference::ZERO {
+        if amount.abs() > NEGLIGIBLE {
             stack.push(StackItem { added, amount });
         }
     };
@@ -85,9 +88,9 @@ pub(super) fn set_point(
     add(Added::Gauge, controller.gauge_error);
     add(Added::Deadband, controller.deadband);
     let mut cold = lowest + mismatch + controller.gauge_error + controller.deadband;
-    if let Some(wanted) = hand_set {
+    if let Some(wanted) = hand_set.filter(|wanted| *wanted > cold) {
         add(Added::HandSet, wanted - cold);
-        cold = cold.max(wanted);
+        cold = wanted;
     }
     let warm = site.read_at(cold, warmest_tire);
     add(Added::WarmestTire, warm - cold.at_reference());
@@ -105,11 +108,12 @@ pub(super) fn set_point(
     }
 }
 
-/// A sealed gauge has its zero at sea level, so it reads this much more at altitude.
+/// A sealed gauge counts from sea level wherever it is, so at altitude it reads less than a
+/// vented one by what the ambient pressure is short of it.
 fn sealed_offset(gauge: GaugeKind, ambient: AbsolutePressure) -> PressureDifference {
     match gauge {
         GaugeKind::Vented => PressureDifference::ZERO,
-        GaugeKind::Sealed => AbsolutePressure::from_kpa(101.325) - ambient,
+        GaugeKind::Sealed => ambient - AbsolutePressure::from_kpa(101.325),
     }
 }
 

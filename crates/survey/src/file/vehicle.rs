@@ -51,7 +51,7 @@ pub(crate) enum InletWord {
 pub(crate) enum GaugeWord {
     /// Open to the air around it.
     Vented,
-    /// Sealed at a fixed pressure: reads high at altitude.
+    /// Sealed at sea-level pressure: reads low at altitude.
     Sealed,
 }
 
