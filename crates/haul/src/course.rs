@@ -122,13 +122,16 @@ impl Course {
             let limit = leg.curve_radius.map_or(leg.speed_limit, |radius| {
                 leg.speed_limit.min(curve_speed(radius, style.side_friction))
             });
+            let mut height = route.profile.elevation(Length::from_m(*from));
             for (a, b) in cuts(*from, *to, cell.as_m()) {
-                let rise = route.profile.grade(Length::from_m(a), Length::from_m(b));
+                let next = route.profile.elevation(Length::from_m(b));
+                let rise = (next - height).as_m() / (b - a);
+                height = next;
                 let grade = match direction {
                     Direction::Forward => rise,
                     Direction::Backward => -rise,
                 };
-                let slope = grade.atan();
+                let cos = 1.0 / (1.0 + grade * grade).sqrt();
                 let (s0, s1) = match direction {
                     Direction::Forward => (a, b),
                     Direction::Backward => (total.as_m() - b, total.as_m() - a),
@@ -136,8 +139,8 @@ impl Course {
                 cells.push(Cell {
                     from: s0,
                     to: s1,
-                    sin: slope.sin(),
-                    rolling_cos: leg.rolling_resistance * slope.cos(),
+                    sin: grade * cos,
+                    rolling_cos: leg.rolling_resistance * cos,
                     limit_v2: limit.as_m_per_s().powi(2),
                     hard: matches!(leg.surface, Surface::Paved | Surface::Sealed),
                     descent: false,
