@@ -44,25 +44,39 @@ pub(crate) fn canonical<T: JsonSchema>() -> Value {
     schema
 }
 
+/// Does something to every schema in a schema, the inner ones first.
+fn visit(schema: &mut Value, change: &mut impl FnMut(&mut Map<String, Value>)) {
+    let Value::Object(map) = schema else { return };
+    if let Some(Value::Object(properties)) = map.get_mut("properties") {
+        properties.values_mut().for_each(|property| visit(property, change));
+    }
+    for keyword in ["items", "additionalProperties"] {
+        if let Some(inner) = map.get_mut(keyword) {
+            visit(inner, change);
+        }
+    }
+    for keyword in ["anyOf", "oneOf", "allOf"] {
+        if let Some(Value::Array(choices)) = map.get_mut(keyword) {
+            choices.iter_mut().for_each(|choice| visit(choice, change));
+        }
+    }
+    change(map);
+}
+
 /// TOML has no null, and a documented enum reads better as a list of words.
 fn simplify(schema: &mut Value) {
-    match schema {
-        Value::Array(all) => all.iter_mut().for_each(simplify),
-        Value::Object(map) => {
-            without_null(map);
-            words(map);
-            map.remove("format");
-            map.remove("default");
-            if let Some(Value::String(title)) = map.get("title")
-                && let Some(stem) = title.strip_suffix("File")
-            {
-                let stem = stem.to_owned();
-                map.insert("title".to_owned(), Value::String(stem));
-            }
-            map.values_mut().for_each(simplify);
+    visit(schema, &mut |map| {
+        without_null(map);
+        words(map);
+        for noise in ["format", "default"] {
+            map.shift_remove(noise);
         }
-        _ => {}
-    }
+        if let Some(Value::String(title)) = map.get_mut("title")
+            && let Some(stem) = title.strip_suffix("File")
+        {
+            *title = stem.to_owned();
+        }
+    });
 }
 
 fn without_null(map: &mut Map<String, Value>) {
@@ -77,7 +91,7 @@ fn without_null(map: &mut Map<String, Value>) {
         choices.retain(|choice| choice.get("type") != Some(&json!("null")));
         if let [Value::Object(only)] = choices.as_slice() {
             let only = only.clone();
-            map.remove("anyOf");
+            map.shift_remove("anyOf");
             for (key, value) in only {
                 map.entry(key).or_insert(value);
             }
@@ -101,30 +115,34 @@ fn words(map: &mut Map<String, Value>) {
         description.push('\n');
         description.push_str(&meaning);
     }
-    map.remove("oneOf");
+    map.shift_remove("oneOf");
     map.insert("type".to_owned(), json!("string"));
     map.insert("enum".to_owned(), Value::Array(options));
     map.insert("description".to_owned(), Value::String(description));
 }
 
-/// Adds every other spelling of a quantity to a canonical schema.
+/// A canonical schema with every other spelling of a quantity, its keywords in a fixed order.
 fn published(mut schema: Value) -> Value {
-    spell(&mut schema);
+    visit(&mut schema, &mut spell);
+    visit(&mut schema, &mut in_order);
     schema
 }
 
-fn spell(schema: &mut Value) {
-    match schema {
-        Value::Array(all) => all.iter_mut().for_each(spell),
-        Value::Object(map) => {
-            map.values_mut().for_each(spell);
-            spell_object(map);
+/// What a reader wants to know first comes first.
+fn in_order(map: &mut Map<String, Value>) {
+    const ORDER: [&str; 8] =
+        ["$schema", "title", "description", "type", "enum", "minimum", "maximum", "properties"];
+    let mut ordered = Map::new();
+    for keyword in ORDER {
+        if let Some(value) = map.shift_remove(keyword) {
+            ordered.insert(keyword.to_owned(), value);
         }
-        _ => {}
     }
+    ordered.append(map);
+    *map = ordered;
 }
 
-fn spell_object(map: &mut Map<String, Value>) {
+fn spell(map: &mut Map<String, Value>) {
     let Some(Value::Object(properties)) = map.get("properties").cloned() else { return };
     let mut spelled = Map::new();
     let mut choices = Vec::new();
@@ -158,7 +176,7 @@ fn spell_object(map: &mut Map<String, Value>) {
     }
     map.insert("properties".to_owned(), Value::Object(spelled));
     if required.is_empty() {
-        map.remove("required");
+        map.shift_remove("required");
     } else {
         map.insert("required".to_owned(), Value::Array(required));
     }

@@ -29,6 +29,9 @@ pub(crate) fn validate(
         .expect("schemas are generated from the file structs and tested to compile");
     let mut verdict = Validation::Sound;
     let mut unknown = Vec::new();
+    // Keys that a misspelled one was meant to be: they are not missing as well.
+    let mut meant = Vec::new();
+    let mut missing = Vec::new();
     for error in validator.iter_errors(value) {
         let at = error.instance_path().to_string();
         if document.refused.contains(&at) {
@@ -39,6 +42,9 @@ pub(crate) fn validate(
             let known = keys(schema_at(schema, &at));
             for key in unexpected {
                 let kind = unknown_key(key, &known);
+                if let ProblemKind::UnknownKey { nearest: Some(nearest), .. } = &kind {
+                    meant.push(join(&at, nearest));
+                }
                 problems.push(document.problem_with_key(&join(&at, key), kind));
                 unknown.push((at.clone(), key.clone()));
             }
@@ -48,8 +54,15 @@ pub(crate) fn validate(
             continue;
         }
         verdict = Validation::Broken;
-        problems.push(worded(document, &at, error.instance(), error.kind(), schema));
+        let problem = worded(document, &at, error.instance(), error.kind(), schema);
+        match &problem.kind {
+            ProblemKind::MissingKey { key, .. } => missing.push((join(&at, key), problem)),
+            _ => problems.push(problem),
+        }
     }
+    problems.extend(
+        missing.into_iter().filter(|(key, _)| !meant.contains(key)).map(|(_, problem)| problem),
+    );
     for (at, key) in unknown {
         if let Some(Value::Object(map)) = value.pointer_mut(&at) {
             map.remove(&key);

@@ -327,6 +327,9 @@ pub(super) fn hint(problem: &Problem) -> Option<String> {
         ProblemKind::DualsMismatched { .. } => {
             "pair tires of the same wear, the larger one outside; the larger carries too much".into()
         }
+        ProblemKind::Size(SizeFault::Construction { .. }) => {
+            "R before the rim diameter is a radial tire, a hyphen or D a bias-ply one".into()
+        }
         ProblemKind::Size(_) => "check the number against the maker's data sheet, and mm against inches".into(),
         ProblemKind::OverMaximum { .. } | ProblemKind::UnderMinimum { .. } => {
             "check both numbers; the limit is not to be passed".into()
