@@ -70,7 +70,7 @@ impl Ladder {
     /// Pressures to set in the usual chain state, as a vented gauge reads them.
     ///
     /// A cell that is not possible is never ordered; it holds its nearest neighbor's value.
-    pub(crate) fn set_pressures(&self, haul: &HaulCycle) -> SetPressures {
+    pub fn set_pressures(&self, haul: &HaulCycle) -> SetPressures {
         let combination = &haul.combination;
         let rungs = combination.rungs.len();
         SetPressures::new(
