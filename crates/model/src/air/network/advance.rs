@@ -338,10 +338,10 @@ impl<const N: usize> Running<'_, N> {
         let Flows { compressed, brakes, filling, channels, .. } = trial.mean;
         state.service = trial.end.service;
         state.reserve = trial.end.reserve;
-        for slot in 0..self.count {
+        for (slot, flow) in channels.iter().enumerate().take(self.count) {
             state.tires[self.channel[slot]] = trial.end.tires[slot];
             if !self.filling[slot] {
-                state.totals.vented += h * channels[slot];
+                state.totals.vented += h * flow;
             }
         }
         state.totals.compressed += h * compressed;

@@ -221,3 +221,23 @@ fn a_network_that_cannot_be_is_refused() {
         Err(NetworkError::TooManyChannels(17))
     );
 }
+
+// A first form of the step control took one-second steps here and drew the reserve far
+// under the tires it fills.
+#[test]
+fn regress_a_small_reserve_is_not_drawn_under_the_tires() {
+    let mut supply = supply(635.0, 40.0);
+    supply.reserve_volume = Some(Volume::from_l(20.0));
+    supply.protection.restriction = part(24.0, 0.3);
+    let specs = [1.85, 0.98, 2.47, 5.78].map(|c| channel(c, 0.25, 500.0));
+    let network = Network::new(&supply, None, &specs, true).unwrap();
+    let around = around(1500.0);
+    let mut state = network.start(psi(120.0), Some(psi(100.0)), &[psi(60.0); 4], &around).unwrap();
+    let softest = psi(60.0).to_absolute(around.ambient);
+    for _ in 0..60 {
+        network.advance(&mut state, &around, &orders(&[85.0; 4]), Time::from_s(1.0));
+        let reserve = state.reserve().unwrap();
+        assert!((softest - reserve).as_kpa() < 0.01, "{reserve}");
+    }
+    assert!(state.protection_closures() > 2);
+}
