@@ -2,7 +2,9 @@
 
 mod compressor;
 mod cubic_table;
+mod duty;
 mod fill_time;
+mod intake_water;
 mod network;
 mod reference_air;
 mod restriction;
@@ -11,10 +13,11 @@ mod supply;
 mod vent_time;
 
 pub use compressor::{
-    Compressor, CompressorError, CompressorInlet, Duty, Governor, HumidityError,
-    displacement_of_rating, water_taken_in,
+    Compressor, CompressorError, CompressorInlet, Governor, displacement_of_rating,
 };
+pub use duty::Duty;
 pub use fill_time::{FillTimeError, adiabatic_fill_time, fill_time};
+pub use intake_water::{HumidityError, water_taken_in};
 pub use network::{
     Advance, AirEvent, AirState, BrakeGate, ChannelOrder, ChannelSpec, MAX_CHANNELS, Network,
     NetworkError, Surroundings, Totals,
@@ -27,8 +30,9 @@ pub use vent_time::{AdiabaticVent, VentTimeError, adiabatic_vent, vent_time};
 
 /// Source keys of this module's equations.
 pub mod sources {
-    pub use super::compressor::{RATING_SOURCE, SOURCE as COMPRESSOR, WATER_SOURCE};
+    pub use super::compressor::{RATING_SOURCE, SOURCE as COMPRESSOR};
     pub use super::fill_time::SOURCE as CLOSED_FORMS;
+    pub use super::intake_water::SOURCE as INTAKE_WATER;
     pub use super::network::{INFLATION_TIMES_SOURCE, SOURCE as NETWORK};
     pub use super::reference_air::SOURCE as REFERENCE_AIR;
     pub use super::restriction::{ORIFICE_SOURCE, SOURCE as RESTRICTION, TUBE_SOURCE};

@@ -2,7 +2,7 @@
 
 use quantity::{AbsolutePressure, GaugePressure, Temperature, Volume};
 
-use super::super::compressor::Duty;
+use super::super::duty::Duty;
 use super::super::reference_air::{P0, T0};
 use super::{MAX_CHANNELS, Network, NetworkError, Surroundings};
 
