@@ -8,6 +8,7 @@ pub mod change;
 mod drive;
 pub mod ladder;
 pub mod morning;
+pub mod search;
 pub mod sections;
 pub mod window;
 
