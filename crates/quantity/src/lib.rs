@@ -27,5 +27,5 @@ pub use mechanics::{
     Area, Density, Energy, Force, Length, Mass, Power, RotationalSpeed, Speed, Time, Volume,
 };
 pub use parse::{ParseError, Unit};
-pub use pressure::{AbsolutePressure, ColdPressure, GaugePressure, PressureDifference};
+pub use pressure::{AbsolutePressure, ColdPressure, GaugePressure, PressureDifference, Stress};
 pub use temperature::{Temperature, TemperatureDifference};

@@ -1,6 +1,7 @@
 //! Length, mass, force, time, and what is made of them.
 
 use crate::kind::{kind, linear};
+use crate::pressure::Stress;
 
 /// Standard gravity, m/s², exact by definition (NIST SP 811, Appendix B.8).
 const STANDARD_GRAVITY: f64 = 9.80665;
@@ -121,6 +122,15 @@ impl Mass {
 }
 
 impl Force {
+    /// This force spread evenly over an area.
+    ///
+    /// # Panics
+    /// If the area is zero.
+    #[must_use]
+    pub fn over(self, area: Area) -> Stress {
+        Stress::from_kpa(self.as_kn() / area.as_m2())
+    }
+
     /// The mass that has this weight under standard gravity.
     #[must_use]
     pub fn as_mass(self) -> Mass {

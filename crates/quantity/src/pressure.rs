@@ -60,6 +60,24 @@ kind! {
 }
 linear!(PressureDifference);
 
+kind! {
+    /// Force per area in the ground or between tire and ground, and what is told in the same unit:
+    /// contact pressure, soil stress, cone index, cohesion, modulus.
+    ///
+    /// A cold inflation pressure is not one; the contact model between them is named:
+    /// ```compile_fail
+    /// let q: quantity::Stress = quantity::ColdPressure::from_kpa(700.0);
+    /// ```
+    Stress ("stress") {
+        "kPa" = from_kpa, try_from_kpa, as_kpa, 1.0;
+        "Pa" = from_pa, try_from_pa, as_pa, 0.001;
+        "MPa" = from_mpa, try_from_mpa, as_mpa, 1000.0;
+        "bar" = from_bar, try_from_bar, as_bar, 100.0;
+        "psi" = from_psi, try_from_psi, as_psi, KPA_PER_PSI;
+    }
+}
+linear!(Stress);
+
 macro_rules! differs_by {
     ($($name:ident),+) => { $(
         impl std::ops::Sub for $name {
