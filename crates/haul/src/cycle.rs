@@ -256,3 +256,79 @@ impl Mark {
         phase
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::SetPressures;
+
+    /// The invented haul with pressures of the usual size, set by (load state, rung).
+    fn planned() -> (HaulCycle, Truck, CyclePlan) {
+        let haul = example::haul();
+        let psi = [[20.0, 25.0, 35.0], [60.0, 68.0, 88.0]];
+        let set = SetPressures::new(2, 2, 3, |_, load_state, rung| {
+            GaugePressure::from_psi(psi[load_state][rung])
+        });
+        let truck = Truck::new(&haul, set).expect("the invented truck is sound");
+        let change = |km, rung, load_state| PlannedChange {
+            at: Length::from_km(km),
+            to: Target { rung, load_state },
+            standing: false,
+        };
+        let plan = CyclePlan {
+            empty_start: Target { rung: 2, load_state: 0 },
+            empty: vec![change(21.0, 1, 0), change(36.5, 0, 0)],
+            empty_caps: Vec::new(),
+            laden_change: LadenChange::AfterLoading,
+            laden_start: Target { rung: 0, load_state: 1 },
+            laden: vec![change(2.9, 1, 1), change(15.0, 2, 1)],
+            laden_caps: Vec::new(),
+        };
+        (haul, truck, plan)
+    }
+
+    #[test]
+    fn the_air_of_a_whole_cycle_balances() {
+        let (haul, truck, plan) = planned();
+        let style = DrivingStyle::default();
+        let (empty, laden) = Course::of_haul(&haul, Length::from_m(10.0), &style).unwrap();
+        let envelope = Envelope::new(&empty, &[], &style);
+        let parked = Target { rung: haul.shift_start.parked_rung, load_state: haul.empty_state };
+        let start = Stepper::new(&truck, &empty, &envelope, style)
+            .start(parked, haul.empty_state, haul.shift_start.supply)
+            .unwrap();
+        let cycle =
+            Cycle::drive(&haul, &truck, (&empty, &laden), &plan, style, &mut crate::NoRecord)
+                .unwrap();
+        let contents = |state: &State| truck.network.contents(state.air()).as_m3();
+        let totals = cycle.end.air().totals();
+        let taken = totals.brakes() + totals.vented() + totals.lines();
+        let grown = contents(&cycle.end) - contents(&start);
+        let off = grown - (totals.compressed() - taken).as_m3();
+        assert!(totals.compressed().as_m3() > 5.0 && totals.vented().as_m3() > 0.5);
+        assert!(off.abs() < 1e-9 * totals.compressed().as_m3(), "{off} m³");
+    }
+
+    #[test]
+    fn parts_of_the_cycle_add_up_to_the_clock_and_the_truck_waits_for_its_laden_pressures() {
+        let (haul, truck, plan) = planned();
+        let style = DrivingStyle::default();
+        let (empty, laden) = Course::of_haul(&haul, Length::from_m(10.0), &style).unwrap();
+        let mut trace = crate::Trace::every(Time::ZERO);
+        let cycle =
+            Cycle::drive(&haul, &truck, (&empty, &laden), &plan, style, &mut trace).unwrap();
+        let all: Time = cycle.phases.iter().map(|phase| phase.time).sum();
+        assert!((all - cycle.end.clock()).abs().as_s() < 1e-6);
+        let start = cycle.phase(PhaseKind::ShiftStart).unwrap();
+        assert!((all - start.time - cycle.time()).abs().as_s() < 1e-6);
+        let loading = cycle.phase(PhaseKind::Loading).unwrap();
+        assert!(loading.waited > Time::from_min(3.0), "{}", loading.waited);
+        assert!((loading.time - haul.loading.time - loading.waited).abs().as_s() < 1e-6);
+        let first_laden_move = trace
+            .samples()
+            .iter()
+            .find(|sample| sample.load_state == 1 && sample.speed.as_m_per_s() > 0.0)
+            .unwrap();
+        assert!(!first_laden_move.changing);
+    }
+}
