@@ -6,8 +6,6 @@ use std::sync::Arc;
 use model::haul_cycle::HaulCycle;
 use model::tire::Tire;
 use quantity::Speed;
-use schemars::JsonSchema;
-use serde::de::DeserializeOwned;
 
 use crate::convert::{Assembly, Catalog, Loaded, PlannedRoute, assemble, haul, refer, route, tire};
 use crate::document::{Document, Validation, normalize, validate};
@@ -15,7 +13,8 @@ use crate::file::{
     CombinationFile, HaulFile, RouteFile, SurveyFile, TireFile, UnitsWord, VehicleFile,
 };
 use crate::problem::{Problem, ProblemKind, Reference, Severity, nearest};
-use crate::{Folder, check, schema};
+use crate::schema::SurveyFileKind;
+use crate::{Folder, check};
 
 const SURVEY: &str = "survey.toml";
 /// Folders whose `.toml` files have a meaning, here or in later parts.
@@ -80,13 +79,11 @@ fn read_all(folder: &Folder, problems: &mut Vec<Problem>) -> Option<Survey> {
         return None;
     }
     unread_files(folder, problems);
-    let survey = match folder.bytes(SURVEY) {
-        Some(bytes) => read::<SurveyFile>(SURVEY, bytes, problems),
-        None => {
-            problems.push(Problem::in_file(SURVEY, ProblemKind::NoSurveyFile));
-            None
-        }
-    };
+    let survey = folder.bytes(SURVEY).map(|bytes| read::<SurveyFile>(SURVEY, bytes, problems));
+    if survey.is_none() {
+        problems.push(Problem::in_file(SURVEY, ProblemKind::NoSurveyFile));
+    }
+    let survey = survey.flatten();
     if let Some(survey) = &survey {
         check::survey(survey, problems);
     }
@@ -103,8 +100,8 @@ fn read_all(folder: &Folder, problems: &mut Vec<Problem>) -> Option<Survey> {
     }
     let mut cycles = Vec::new();
     for (name, file) in &hauls {
-        if let (Some(file), Some(survey)) = (file, &survey) {
-            cycles.extend(cycle(name, file, survey, &combinations, &routes, problems));
+        if let Some(file) = file {
+            cycles.extend(cycle(name, file, survey.as_ref(), &combinations, &routes, problems));
         }
     }
     let broken: BTreeSet<&str> = problems
@@ -147,13 +144,16 @@ fn unread_files(folder: &Folder, problems: &mut Vec<Problem>) {
     for (path, _) in folder.files().filter(|(path, _)| is_toml(path)) {
         let read = match path.split('/').collect::<Vec<_>>().as_slice() {
             [file] => matches!(*file, SURVEY | "units.toml"),
-            [top, file] => FOLDERS.contains(top) && file.ends_with(".toml"),
+            [top, file] => FOLDERS.contains(top) && file.rsplit('.').next() == Some("toml"),
             _ => false,
         };
         if !read {
             let top = path.split('/').next().unwrap_or(path);
             let kind = match path.split_once('/') {
-                Some(_) => ProblemKind::UnreadFile { nearest: nearest(top, &FOLDERS) },
+                Some(_) => {
+                    let nearest = nearest(top, &FOLDERS).filter(|nearest| nearest != top);
+                    ProblemKind::UnreadFile { nearest }
+                }
                 None => ProblemKind::UnreadFile { nearest: nearest(path, &[SURVEY]) },
             };
             problems.push(Problem::in_file(path, kind));
@@ -162,15 +162,15 @@ fn unread_files(folder: &Folder, problems: &mut Vec<Problem>) {
 }
 
 /// Reads one file as far as it can be read.
-fn read<T: DeserializeOwned + JsonSchema>(
+fn read<T: SurveyFileKind>(
     path: &str,
     bytes: &[u8],
     problems: &mut Vec<Problem>,
 ) -> Option<Loaded<T>> {
     let (mut document, mut value) = Document::read(path, bytes, problems)?;
-    let schema = schema::canonical::<T>();
-    normalize(&mut document, &mut value, &schema, problems);
-    if validate(&document, &mut value, &schema, problems) == Validation::Broken {
+    let schema = T::checked();
+    normalize(&mut document, &mut value, &schema.canonical, problems);
+    if validate(&document, &mut value, schema, problems) == Validation::Broken {
         return None;
     }
     match serde_json::from_value(value) {
@@ -184,7 +184,7 @@ fn read<T: DeserializeOwned + JsonSchema>(
 }
 
 /// Reads every file of a folder of the survey.
-fn catalog<T: DeserializeOwned + JsonSchema>(
+fn catalog<T: SurveyFileKind>(
     folder: &Folder,
     kind: &str,
     problems: &mut Vec<Problem>,
@@ -265,13 +265,15 @@ fn routes(folder: &Folder, problems: &mut Vec<Problem>) -> Catalog<Resting<Plann
 fn cycle(
     name: &str,
     file: &Loaded<HaulFile>,
-    survey: &Loaded<SurveyFile>,
+    survey: Option<&Loaded<SurveyFile>>,
     combinations: &Catalog<Resting<Assembly>>,
     routes: &Catalog<Resting<PlannedRoute>>,
     problems: &mut Vec<Problem>,
 ) -> Option<(HaulCycle, BTreeSet<String>)> {
     let (data, document) = (&file.data, &file.document);
-    check::haul_file(file, survey, problems);
+    if let Some(survey) = survey {
+        check::haul_file(file, survey, problems);
+    }
     let wanted = &data.combination;
     let pointer = "/combination";
     let combination =
@@ -279,7 +281,14 @@ fn cycle(
     let wanted = &data.route;
     let route = refer(routes, wanted, Reference::Route, document, "/route", problems);
     let (combination, route) = (combination?, route?);
-    let cycle = haul(name, file, &survey.data, &combination.made, &route.made, problems)?;
+    let cycle = haul(
+        name,
+        file,
+        survey.map(|survey| &survey.data),
+        &combination.made,
+        &route.made,
+        problems,
+    )?;
     check::haul(file, &cycle, &combination.made, &route.made, problems);
     let mut rests_on = BTreeSet::from([SURVEY.to_owned(), path_of("hauls", name)]);
     rests_on.extend(combination.rests_on.iter().cloned());

@@ -1,7 +1,11 @@
 //! The JSON Schemas of the survey files, generated from the file structs.
 
+use std::sync::LazyLock;
+
+use jsonschema::Validator;
 use schemars::JsonSchema;
 use schemars::generate::SchemaSettings;
+use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
 
 use crate::document::units::Family;
@@ -35,8 +39,39 @@ pub fn files() -> Vec<(String, String)> {
         .collect()
 }
 
+/// What a file is held against.
+pub(crate) struct Checked {
+    /// The schema in canonical spelling.
+    pub canonical: Value,
+    /// The same, ready to judge.
+    pub validator: Validator,
+}
+
+/// A kind of file with its schema, made once.
+pub(crate) trait SurveyFileKind: DeserializeOwned + JsonSchema {
+    /// The schema.
+    fn checked() -> &'static Checked;
+}
+
+macro_rules! checked_once {
+    ($($file:ty),+) => { $(
+        impl SurveyFileKind for $file {
+            fn checked() -> &'static Checked {
+                static CHECKED: LazyLock<Checked> = LazyLock::new(|| {
+                    let canonical = canonical::<$file>();
+                    let validator = jsonschema::validator_for(&canonical)
+                        .expect("schemas are generated from the file structs and tested to compile");
+                    Checked { canonical, validator }
+                });
+                &CHECKED
+            }
+        }
+    )+ };
+}
+checked_once!(SurveyFile, TireFile, VehicleFile, CombinationFile, RouteFile, HaulFile);
+
 /// The schema of a file in canonical spelling, without references.
-pub(crate) fn canonical<T: JsonSchema>() -> Value {
+fn canonical<T: JsonSchema>() -> Value {
     let generator =
         SchemaSettings::draft2020_12().with(|set| set.inline_subschemas = true).into_generator();
     let mut schema = generator.into_root_schema_for::<T>().to_value();
@@ -48,7 +83,9 @@ pub(crate) fn canonical<T: JsonSchema>() -> Value {
 fn visit(schema: &mut Value, change: &mut impl FnMut(&mut Map<String, Value>)) {
     let Value::Object(map) = schema else { return };
     if let Some(Value::Object(properties)) = map.get_mut("properties") {
-        properties.values_mut().for_each(|property| visit(property, change));
+        for property in properties.values_mut() {
+            visit(property, change);
+        }
     }
     for keyword in ["items", "additionalProperties"] {
         if let Some(inner) = map.get_mut(keyword) {
@@ -57,7 +94,9 @@ fn visit(schema: &mut Value, change: &mut impl FnMut(&mut Map<String, Value>)) {
     }
     for keyword in ["anyOf", "oneOf", "allOf"] {
         if let Some(Value::Array(choices)) = map.get_mut(keyword) {
-            choices.iter_mut().for_each(|choice| visit(choice, change));
+            for choice in choices {
+                visit(choice, change);
+            }
         }
     }
     change(map);
@@ -190,7 +229,7 @@ fn in_unit(property: &Value, family: &Family, symbol: &str) -> Value {
     if let Value::Object(map) = &mut property {
         for bound in ["minimum", "maximum"] {
             if let Some(limit) = map.get(bound).and_then(Value::as_f64)
-                && let Some(converted) = family.from_canonical(limit, symbol)
+                && let Some(converted) = family.written_in(limit, symbol)
             {
                 map.insert(bound.to_owned(), json!(outward(converted, bound == "minimum")));
             }

@@ -316,7 +316,10 @@ fn air_pressures_stand_in_order() {
 fn the_governor_reaches_what_the_tires_want() {
     let mut folder = edited(TRUCK, "cut_out_kpa = 900", "cut_out_kpa = 710");
     edit(&mut folder, TRUCK, "cut_in_kpa = 760", "cut_in_kpa = 690");
-    tells(&folder, "the governor cuts out at 710 kPa (103 psi), but 'tractor.drive' wants 724 kPa");
+    tells(
+        &folder,
+        "warning: the governor cuts out at 710 kPa (103 psi), but 'tractor.drive' is rated at",
+    );
 }
 
 #[test]
@@ -348,7 +351,7 @@ fn speeds_stay_under_the_speed_symbol() {
         "speed_limit_kmh = 80",
         "speed_limit_kmh = 125",
         "is above the speed symbol L",
-        "lower the speed",
+        "right if a rung's speed cap keeps the truck under it",
     );
 }
 
@@ -413,4 +416,25 @@ fn rungs_rise_fit_the_controller_and_cover_the_route() {
 #[test]
 fn a_day_holds_its_cycles() {
     one_problem(HAUL, "cycles_a_day = 6", "cycles_a_day = 90", "25.5 hours", "standing times");
+}
+
+#[test]
+fn the_second_trailer_of_a_kind_is_numbered_and_prolongs_the_line_again() {
+    let mut folder = edited(COMBINATION, "\"tipper\"]", "\"tipper\", \"tipper\"]");
+    tells(&folder, "no load is given for 'tipper 2.tridem'");
+    for (mass, gross) in [("5900", "16000"), ("20000", "40800")] {
+        let text = folder.text(COMBINATION).unwrap().to_owned();
+        let line = text.lines().find(|line| line.contains(&format!("mass_kg = {mass},"))).unwrap();
+        let both = format!("{line}\n{}", line.replace("tipper", "tipper 2"));
+        edit(&mut folder, COMBINATION, line, &both);
+        let sum = gross.parse::<u32>().unwrap() + mass.parse::<u32>().unwrap();
+        let gross = format!("gross_mass_kg = {gross}");
+        edit(&mut folder, COMBINATION, &gross, &format!("gross_mass_kg = {sum}"));
+    }
+    let (survey, problems) = survey::load(&folder);
+    assert!(problems.is_empty(), "{problems:#?}");
+    let combination = &survey.unwrap().hauls[0].combination;
+    assert_eq!(combination.vehicles[2].name, "tipper 2");
+    assert_eq!(combination.groups_of(1).count(), 2);
+    assert_eq!(combination.channels[1].path.len(), 7);
 }

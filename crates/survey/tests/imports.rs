@@ -2,6 +2,8 @@
 
 mod quarry_edits;
 
+use std::fmt::Write;
+
 use quarry_edits::*;
 use survey::{Folder, Severity, load};
 
@@ -14,7 +16,7 @@ fn track(kilometers: f64) -> String {
         // One degree of latitude near 46° is 111.15 km on the WGS 84 ellipsoid.
         let latitude = 46.0 + share * kilometers / 111.15;
         let elevation = 500.0 + share * kilometers * 10.0;
-        text += &format!("{latitude:.7},7.0,{elevation:.2}\n");
+        writeln!(text, "{latitude:.7},7.0,{elevation:.2}").unwrap();
     }
     text
 }

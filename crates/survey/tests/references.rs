@@ -137,3 +137,11 @@ fn a_broken_haul_leaves_the_others_alone() {
     assert_eq!(survey.haul_names, ["aggregate", "second"]);
     assert_eq!(problems.len(), 1);
 }
+
+#[test]
+fn a_broken_survey_file_does_not_hide_what_is_wrong_with_hauls() {
+    let mut folder = edited(HAUL, "empty_state = \"empty\"", "empty_state = \"emty\"");
+    folder.insert(SURVEY, "name =");
+    tells(&folder, "not valid TOML");
+    tells(&folder, "there is no such load state");
+}

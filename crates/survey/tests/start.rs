@@ -34,7 +34,7 @@ fn commented_keys_are_known_ones() {
     write_starter(disk.path()).unwrap();
     let folder = Folder::read(disk.path()).unwrap();
     let mut tried = 0;
-    for (path, bytes) in folder.files().filter(|(path, _)| path.ends_with(".toml")) {
+    for (path, bytes) in folder.files().filter(|(path, _)| !path.starts_with("schemas/")) {
         let text = std::str::from_utf8(bytes).unwrap();
         for (index, line) in text.lines().enumerate() {
             let Some(key) = line.strip_prefix("# ").filter(|rest| is_entry(rest)) else { continue };

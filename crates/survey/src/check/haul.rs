@@ -67,8 +67,8 @@ fn leg_rungs(cycle: &HaulCycle, planned: &PlannedRoute, problems: &mut Vec<Probl
     }
 }
 
-/// The slowest tire of the combination, with its symbol.
-fn slowest(cycle: &HaulCycle, speed: Speed) -> Option<ProblemKind> {
+/// A speed against the slowest tire of the combination.
+fn slowest(cycle: &HaulCycle, speed: Speed, limit_of_road: bool) -> Option<ProblemKind> {
     let groups = &cycle.combination.groups;
     let tire = &groups
         .iter()
@@ -79,12 +79,13 @@ fn slowest(cycle: &HaulCycle, speed: Speed) -> Option<ProblemKind> {
         tire: tire.name.clone(),
         symbol: tire.speed_symbol.clone(),
         rated: tire.rated_speed,
+        limit_of_road,
     })
 }
 
 fn leg_speeds(cycle: &HaulCycle, planned: &PlannedRoute, problems: &mut Vec<Problem>) {
     for (index, leg) in cycle.route.legs.iter().enumerate() {
-        if let Some(kind) = slowest(cycle, leg.speed_limit) {
+        if let Some(kind) = slowest(cycle, leg.speed_limit, true) {
             let pointer = format!("/legs/{index}/speed_limit_kmh");
             problems.push(planned.document.problem(&pointer, kind));
         }
@@ -93,7 +94,7 @@ fn leg_speeds(cycle: &HaulCycle, planned: &PlannedRoute, problems: &mut Vec<Prob
 
 fn caps(cycle: &HaulCycle, assembly: &Assembly, problems: &mut Vec<Problem>) {
     for (index, rung) in cycle.combination.rungs.iter().enumerate() {
-        if let Some(kind) = slowest(cycle, rung.cap) {
+        if let Some(kind) = slowest(cycle, rung.cap, false) {
             let pointer = format!("/rungs/{index}/speed_cap_kmh");
             problems.push(assembly.document.problem(&pointer, kind));
         }

@@ -134,7 +134,7 @@ fn governor(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<
         };
         if wanted.at_reference() >= cut_out {
             let target = origin.label.clone();
-            let kind = ProblemKind::GovernorTooLow { cut_out, wanted, target };
+            let kind = ProblemKind::GovernorTooLow { cut_out, wanted, target, rated: true };
             problems.push(made.truck.problem("/air/governor/cut_out_kpa", kind));
         }
     }
@@ -143,7 +143,7 @@ fn governor(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<
         let pointer = format!("/hand_set/{index}/pressure_kpa");
         if wanted.at_reference() >= cut_out {
             let target = made.combination.channels[cell.channel].name.clone();
-            let kind = ProblemKind::GovernorTooLow { cut_out, wanted, target };
+            let kind = ProblemKind::GovernorTooLow { cut_out, wanted, target, rated: false };
             problems.push(file.problem(&pointer, kind));
         }
         for (_, group) in made.combination.groups_of(cell.channel) {

@@ -8,7 +8,7 @@ use quantity::{ColdPressure, Length};
 
 use super::tire::looks_like_psi;
 use super::{air, names};
-use crate::convert::{Catalog, Loaded, refer};
+use crate::convert::{Catalog, Loaded, index_of, refer};
 use crate::file::{
     AxleGroupFile, ChannelFile, ElementFile, FitmentWord, TrailerAirWord, VehicleFile,
     VehicleKindWord, WheelValveWord,
@@ -160,32 +160,22 @@ fn channel_keys(
     at: &str,
     problems: &mut Vec<Problem>,
 ) {
-    match &group.channel {
-        Some(channel) => {
-            let known: Vec<&str> = file.data.channels.iter().map(|one| one.name.as_str()).collect();
-            let pointer = format!("{at}/channel");
-            crate::convert::index_of(
-                &known,
-                channel,
-                Reference::Channel,
-                &file.document,
-                &pointer,
-                problems,
-            );
-            if group.wheel_valve.is_none() {
-                needed(file, at, "wheel_valve", Condition::OnChannel, problems);
-            }
-            if group.fixed_pressure_kpa.is_some() {
-                out_of_place(file, at, "fixed_pressure_kpa", Condition::OnChannel, problems);
-            }
+    if let Some(channel) = &group.channel {
+        let known: Vec<&str> = file.data.channels.iter().map(|one| one.name.as_str()).collect();
+        let pointer = format!("{at}/channel");
+        index_of(&known, channel, Reference::Channel, &file.document, &pointer, problems);
+        if group.wheel_valve.is_none() {
+            needed(file, at, "wheel_valve", Condition::OnChannel, problems);
         }
-        None => {
-            if group.fixed_pressure_kpa.is_none() {
-                needed(file, at, "fixed_pressure_kpa", Condition::WithoutChannel, problems);
-            }
-            if group.wheel_valve.is_some() {
-                out_of_place(file, at, "wheel_valve", Condition::WithoutChannel, problems);
-            }
+        if group.fixed_pressure_kpa.is_some() {
+            out_of_place(file, at, "fixed_pressure_kpa", Condition::OnChannel, problems);
+        }
+    } else {
+        if group.fixed_pressure_kpa.is_none() {
+            needed(file, at, "fixed_pressure_kpa", Condition::WithoutChannel, problems);
+        }
+        if group.wheel_valve.is_some() {
+            out_of_place(file, at, "wheel_valve", Condition::WithoutChannel, problems);
         }
     }
     let closes = group.wheel_valve_closes_below_kpa.is_some();

@@ -8,11 +8,12 @@ use super::{Assembly, Loaded, PlannedRoute, index_of};
 use crate::file::{HaulFile, LadenDirectionWord, StandingFile, SurveyFile};
 use crate::problem::{Problem, Reference};
 
-/// The haul of a file, if its combination and its route have every name it uses.
+/// The haul of a file, if its combination and its route have every name it uses and `survey.toml`
+/// could be read.
 pub(crate) fn haul(
     name: &str,
     file: &Loaded<HaulFile>,
-    survey: &SurveyFile,
+    survey: Option<&SurveyFile>,
     assembly: &Assembly,
     planned: &PlannedRoute,
     problems: &mut Vec<Problem>,
@@ -60,7 +61,7 @@ pub(crate) fn haul(
             supply: GaugePressure::from_kpa(data.shift_start.supply_kpa),
             parked_rung: parked?,
         },
-        weather: weather(data, survey),
+        weather: weather(data, survey?),
     })
 }
 

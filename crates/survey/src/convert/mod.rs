@@ -48,14 +48,12 @@ pub(crate) fn refer<'a, T>(
     pointer: &str,
     problems: &mut Vec<Problem>,
 ) -> Option<&'a T> {
-    match catalog.get(name) {
-        Some(found) => found.as_ref(),
-        None => {
-            let known: Vec<&String> = catalog.keys().collect();
-            problems.push(from.problem(pointer, unknown_name(name, reference, &known)));
-            None
-        }
+    let found = catalog.get(name);
+    if found.is_none() {
+        let known: Vec<&String> = catalog.keys().collect();
+        problems.push(from.problem(pointer, unknown_name(name, reference, &known)));
     }
+    found?.as_ref()
 }
 
 /// Index of a name in a list; an unknown one becomes a problem.

@@ -109,18 +109,14 @@ fn maker_table(
     problems: &mut Vec<Problem>,
 ) -> Option<MakerTable> {
     let data = &file.data;
+    if data.maker_rows_file.is_none() && data.maker_rows_mapping.is_some() {
+        let key = "maker_rows_mapping";
+        let kind = ProblemKind::OutOfPlace { key, because: Condition::NoRowsFile };
+        problems.push(file.document.problem_with_key("/maker_rows_mapping", kind));
+    }
     let rows = match &data.maker_rows_file {
         Some(path) => imported_rows(file, path, folder, problems)?,
-        None => {
-            if data.maker_rows_mapping.is_some() {
-                let kind = ProblemKind::OutOfPlace {
-                    key: "maker_rows_mapping",
-                    because: Condition::NoRowsFile,
-                };
-                problems.push(file.document.problem_with_key("/maker_rows_mapping", kind));
-            }
-            data.maker_rows.iter().map(row).collect()
-        }
+        None => data.maker_rows.iter().map(row).collect(),
     };
     if rows.is_empty() {
         return None;

@@ -52,7 +52,7 @@ impl Document {
             Ok(text) => text.strip_prefix('\u{feff}').unwrap_or(text),
             Err(error) => {
                 let offset = error.valid_up_to();
-                let line = 1 + bytes[..offset].iter().filter(|byte| **byte == b'\n').count();
+                let line = bytes[..offset].split(|byte| *byte == b'\n').count();
                 problems.push(Problem::in_file(path, ProblemKind::NotText { offset, line }));
                 return None;
             }

@@ -87,8 +87,8 @@ impl Family {
         (self.convert)(value, symbol, self.symbol)
     }
 
-    /// A number in the canonical unit as a number in the unit `symbol`.
-    pub fn from_canonical(&self, value: f64, symbol: &str) -> Option<f64> {
+    /// A number in the canonical unit as it is written in the unit `symbol`.
+    pub fn written_in(&self, value: f64, symbol: &str) -> Option<f64> {
         if symbol == self.symbol {
             return Some(value);
         }
@@ -104,7 +104,7 @@ mod tests {
     fn every_spelling_goes_there_and_back() {
         for family in &FAMILIES {
             for (_, symbol) in family.others {
-                let there = family.from_canonical(123.0, symbol).unwrap();
+                let there = family.written_in(123.0, symbol).unwrap();
                 let back = family.to_canonical(there, symbol).unwrap();
                 assert!((back - 123.0).abs() < 1e-9, "{} {symbol}: {back}", family.suffix);
             }

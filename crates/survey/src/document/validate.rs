@@ -6,6 +6,7 @@ use serde_json::Value;
 use super::units::Family;
 use super::{Document, join};
 use crate::problem::{Problem, ProblemKind, UnitSlip, nearest};
+use crate::schema::Checked;
 
 /// What became of a validation.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -22,17 +23,16 @@ pub(crate) enum Validation {
 pub(crate) fn validate(
     document: &Document,
     value: &mut Value,
-    schema: &Value,
+    checked: &Checked,
     problems: &mut Vec<Problem>,
 ) -> Validation {
-    let validator = jsonschema::validator_for(schema)
-        .expect("schemas are generated from the file structs and tested to compile");
+    let schema = &checked.canonical;
     let mut verdict = Validation::Sound;
     let mut unknown = Vec::new();
     // Keys that a misspelled one was meant to be: they are not missing as well.
     let mut meant = Vec::new();
     let mut missing = Vec::new();
-    for error in validator.iter_errors(value) {
+    for error in checked.validator.iter_errors(value) {
         let at = error.instance_path().to_string();
         if document.refused.contains(&at) {
             verdict = Validation::Broken;
@@ -151,7 +151,7 @@ fn out_of_range(document: &Document, at: &str, instance: &Value, schema: &Value)
         return ProblemKind::OutOfRange { low, high, unit: String::new(), slip: None };
     };
     let symbol = place.unit.unwrap_or(family.symbol);
-    let written = family.from_canonical(value, symbol).unwrap_or(value);
+    let written = family.written_in(value, symbol).unwrap_or(value);
     let within =
         |number: f64| low.is_none_or(|low| number >= low) && high.is_none_or(|high| number <= high);
     let slip = std::iter::once((family.suffix, family.symbol))
@@ -170,7 +170,7 @@ fn out_of_range(document: &Document, at: &str, instance: &Value, schema: &Value)
             key: format!("{stem}{suffix}"),
             value: written,
         });
-    let show = |bound: Option<f64>| bound.and_then(|bound| family.from_canonical(bound, symbol));
+    let show = |bound: Option<f64>| bound.and_then(|bound| family.written_in(bound, symbol));
     ProblemKind::OutOfRange { low: show(low), high: show(high), unit: symbol.to_owned(), slip }
 }
 

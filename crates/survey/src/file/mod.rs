@@ -8,6 +8,7 @@ mod haul;
 mod route;
 mod survey;
 mod tire;
+mod truck;
 mod vehicle;
 
 pub(crate) use combination::{CombinationFile, LoadStateFile, RungFile};
@@ -18,10 +19,12 @@ pub(crate) use tire::{
     AirRetentionWord, BodyWord, ConstructionWord, FitmentWord, MakerRowFile, SizeClassWord,
     TireFile,
 };
+pub(crate) use truck::{
+    AirFile, ControllerFile, EngineFile, GaugeWord, InletWord, PressureUnitWord,
+};
 pub(crate) use vehicle::{
-    AirFile, AxleGroupFile, ChannelFile, ControllerFile, ElementFile, EngineFile, GaugeWord,
-    InletWord, PressureUnitWord, RestrictionFile, TrailerAirWord, VehicleFile, VehicleKindWord,
-    WheelValveWord,
+    AxleGroupFile, ChannelFile, ElementFile, RestrictionFile, TrailerAirWord, VehicleFile,
+    VehicleKindWord, WheelValveWord,
 };
 
 use serde::Deserialize;

@@ -51,7 +51,7 @@ pub(crate) enum TravelWord {
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct RouteFile {
-    /// Recorded track (GPX, GeoJSON, KML or CSV file of the survey) that gives the elevation.
+    /// Recorded track (GPX, `GeoJSON`, KML or CSV file of the survey) that gives the elevation.
     pub track: Option<String>,
     /// Stretch over which the elevations of the track are smoothed; left out, 150 m.
     #[schemars(range(min = 20, max = 1000))]

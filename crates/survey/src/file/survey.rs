@@ -46,6 +46,7 @@ pub(crate) struct SurveyFile {
 /// Temperatures the plan must stand.
 #[derive(Debug, Clone, Copy, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[expect(clippy::struct_field_names, reason = "keys carry their unit")]
 pub(crate) struct TemperatureFile {
     /// Reference temperature of cold pressures.
     #[schemars(range(min = -30, max = 50))]

@@ -1,173 +1,8 @@
 //! What can be wrong with a survey.
 
-use model::tire::Construction;
-use quantity::{ColdPressure, GaugePressure, Length, Mass, Speed, Temperature, Volume};
+use quantity::{ColdPressure, GaugePressure, Length, Mass, Speed, Temperature};
 
-use super::Severity;
-
-/// A value that fits its range in another unit.
-#[derive(Debug, Clone, PartialEq)]
-pub struct UnitSlip {
-    /// Unit it was probably typed in.
-    pub unit: String,
-    /// The key to write instead.
-    pub key: String,
-    /// The number, as written.
-    pub value: f64,
-}
-
-/// What a name refers to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Reference {
-    /// A file in `tires/`.
-    Tire,
-    /// A file in `vehicles/`.
-    Vehicle,
-    /// A file in `combinations/`.
-    Combination,
-    /// A file in `routes/`.
-    Route,
-    /// An air channel of the vehicle.
-    Channel,
-    /// A load state of the combination.
-    LoadState,
-    /// A rung of the combination.
-    Rung,
-    /// A chain state of the combination.
-    ChainState,
-    /// An axle group of the combination, as `vehicle.group`.
-    Group,
-    /// A file of the survey.
-    File,
-}
-
-/// When a key is needed or out of place.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Condition {
-    /// The group is on an air channel.
-    OnChannel,
-    /// The group is on no air channel.
-    WithoutChannel,
-    /// The wheel valve closes itself.
-    SelfClosing,
-    /// The wheel valve is not self-closing.
-    NotSelfClosing,
-    /// Duals are fitted.
-    Dual,
-    /// Singles are fitted.
-    Single,
-    /// The vehicle is a truck.
-    Truck,
-    /// The vehicle is a trailer.
-    Trailer,
-    /// The trailer has air channels.
-    TrailerWithChannels,
-    /// The compressor breathes boost.
-    Boosted,
-    /// The compressor breathes ambient air.
-    NotBoosted,
-    /// The element is a tube.
-    Tube,
-    /// The element is a part.
-    Part,
-    /// Neither the load state nor the group gives it.
-    NoDefaultShare,
-    /// The combination's first vehicle with the channel must give it.
-    ChannelNeedsIt,
-    /// Maker's rows are given.
-    RowsGiven,
-    /// Maker's rows stand in the tire's own file.
-    RowsInline,
-    /// Maker's rows do not come from a file.
-    NoRowsFile,
-    /// No track is given.
-    NoTrack,
-}
-
-/// Two values whose order is fixed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Ordered {
-    /// Governor cut-in below cut-out.
-    GovernorCutIn,
-    /// Protection valve shuts below the pressure at which it opens.
-    ProtectionShuts,
-    /// Brake threshold not above the pressure at which tire air is taken again.
-    BrakeThreshold,
-    /// The protection valve shuts at or below the brake threshold.
-    ProtectionUnderBrakeThreshold,
-    /// The protection valve opens below governor cut-out.
-    ProtectionOpensUnderCutOut,
-    /// Brake resume pressure below governor cut-out.
-    ResumeUnderCutOut,
-}
-
-/// How a size contradicts itself.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum SizeFault {
-    /// Overall diameter against the designation.
-    Diameter {
-        /// As written.
-        given: Length,
-        /// From the designation.
-        expected: Length,
-    },
-    /// Rim diameter against the designation.
-    RimDiameter {
-        /// As written.
-        given: Length,
-        /// From the designation.
-        expected: Length,
-    },
-    /// Section width against the designation.
-    SectionWidth {
-        /// As written.
-        given: Length,
-        /// From the designation.
-        expected: Length,
-    },
-    /// The loaded radius is not smaller than the free one.
-    LoadedRadius {
-        /// As written.
-        given: Length,
-        /// Half the diameter.
-        free: Length,
-    },
-    /// The tire would stand on its rim.
-    LoadedRadiusUnderRim {
-        /// As written.
-        given: Length,
-        /// Half the rim diameter.
-        rim: Length,
-    },
-    /// The rim is not smaller than the tire.
-    RimOverDiameter {
-        /// Rim diameter.
-        rim: Length,
-        /// Overall diameter.
-        diameter: Length,
-    },
-    /// Air volume against an estimate from the dimensions.
-    AirVolume {
-        /// As written.
-        given: Volume,
-        /// From the dimensions.
-        expected: Volume,
-    },
-    /// Construction against the designation.
-    Construction {
-        /// As the designation says.
-        molded: Construction,
-    },
-}
-
-/// Where a least dual spacing comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum SpacingBasis {
-    /// A table row for the size.
-    SizeTable,
-    /// Section width and the gap wanted.
-    SectionWidth,
-}
+use super::{Condition, Ordered, Reference, Severity, SizeFault, SpacingBasis, UnitSlip};
 
 /// What is wrong, with what a message needs to say so.
 #[derive(Debug, Clone, PartialEq)]
@@ -477,6 +312,8 @@ pub enum ProblemKind {
         symbol: String,
         /// Speed of the symbol.
         rated: Speed,
+        /// Whether it is the road's limit, which the rung's cap may keep the truck under.
+        limit_of_road: bool,
     },
     /// A speed that looks like miles an hour.
     SpeedInMilesAnHour {
@@ -485,14 +322,16 @@ pub enum ProblemKind {
         /// The key to write instead.
         key: String,
     },
-    /// The governor stops below a pressure the tires need.
+    /// The governor stops below a pressure of the tires.
     GovernorTooLow {
         /// Cut-out.
         cut_out: GaugePressure,
-        /// The pressure wanted.
+        /// The pressure wanted, or the rated one.
         wanted: ColdPressure,
-        /// The group or channel that wants it.
+        /// The group or channel it is for.
         target: String,
+        /// Whether it is only the pressure of the rated load, which may not be carried.
+        rated: bool,
     },
     /// Two pressures in the wrong order.
     WrongOrder {
@@ -638,6 +477,8 @@ impl ProblemKind {
             Self::UnreadFile { .. }
             | Self::ZeroLoad { liftable: true, .. }
             | Self::ChannelFeedsNothing { .. }
+            | Self::AboveSpeedSymbol { limit_of_road: true, .. }
+            | Self::GovernorTooLow { rated: true, .. }
             | Self::BiasOnChannel { .. }
             | Self::NominalOutside
             | Self::PressureInPsi { .. }

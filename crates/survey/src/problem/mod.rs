@@ -1,12 +1,14 @@
 //! A problem with a survey: where it is, what was written, what is wrong, and what to do.
 
+mod detail;
 mod kind;
 mod print;
 mod wording;
 
 use std::ops::Range;
 
-pub use kind::{Condition, Ordered, ProblemKind, Reference, SizeFault, SpacingBasis, UnitSlip};
+pub use detail::{Condition, Ordered, Reference, SizeFault, SpacingBasis, UnitSlip};
+pub use kind::ProblemKind;
 pub use print::report;
 
 /// Whether a problem stops the haul it touches.
@@ -61,7 +63,7 @@ impl Problem {
         let before = &text[..start];
         let line_start = before.rfind('\n').map_or(0, |newline| newline + 1);
         Self {
-            line: Some(1 + before.bytes().filter(|byte| *byte == b'\n').count()),
+            line: Some(before.split('\n').count()),
             column: Some(1 + before[line_start..].chars().count()),
             span: Some(start..end),
             value: shortened(&text[start..end]),
