@@ -63,6 +63,10 @@ pub struct ChannelSpec {
     /// Volume of all open tires together.
     pub tire_volume: Volume,
     /// Line pressure under which the wheel valves close themselves; `None` if they do not.
+    ///
+    /// They open on a line that stands at supply pressure, so a supply under this fills
+    /// nothing; while venting they shut where the line falls to this, above the tire's
+    /// target perhaps.
     pub closes_below: Option<GaugePressure>,
     /// Volume of the line, filled at each change before self-closing valves open.
     pub line_volume: Volume,

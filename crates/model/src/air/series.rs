@@ -9,7 +9,7 @@ use crate::source::Key;
 /// Combination of restrictions in series by one mass flow through all.
 pub const SOURCE: Key = Key("iso-6358-3");
 
-const CELLS: usize = 64;
+const CELLS: usize = 32;
 
 /// No restriction was given, so there is nothing to combine.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
@@ -20,7 +20,8 @@ pub struct EmptyPath;
 ///
 /// The same mass flow passes every restriction; the pressure is stepped downstream.
 /// Against √(1 − p2/p1) the flow is smooth from its square-root start to the choke,
-/// so a few cubics carry it to about 10⁻⁶.
+/// so a few cubics carry it: to about 10⁻⁶ for parts that choke far apart, within
+/// 0.05 % for any.
 ///
 /// # Validity
 /// As [`Restriction`]; one temperature along the path. Above a pressure ratio of

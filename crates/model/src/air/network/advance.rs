@@ -17,7 +17,7 @@ const SHORTEST_STEP: f64 = 1e-4;
 /// Most channels at work for which the small, fast form of a step has room.
 const FEW: usize = 4;
 /// Largest doubt a step may leave, Pa.
-const DOUBT: f64 = 2.0;
+const DOUBT: f64 = 4.0;
 
 /// Something that switched.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -88,9 +88,10 @@ impl Network {
         state.bring_reservoirs_to(air.temperature);
         let dt = dt.as_s();
         let mut elapsed = 0.0;
-        let event = match self.allot(state, &air, around, orders) {
-            Err(channel) => Some(AirEvent::ChannelReached { channel }),
-            Ok(work) => self.run(state, &air, &work, dt, &mut elapsed),
+        let mut work = Work::NONE;
+        let event = match self.allot(state, &air, around, orders, &mut work) {
+            Some(channel) => Some(AirEvent::ChannelReached { channel }),
+            None => self.run(state, &air, &work, dt, &mut elapsed),
         };
         Advance { elapsed: Time::from_s(elapsed), event }
     }
@@ -234,13 +235,13 @@ impl Network {
         // The rate is so nearly linear in pressure that its exponential needs three terms.
         let end = |h: f64| {
             let growth = decay * h;
-            let p = start + rate * h * (1.0 + growth * (0.5 + growth / 6.0));
-            p.max(start.min(air.ambient))
+            let p = start + rate * h * (1.0 + growth * (0.5 + growth * (1.0 / 6.0)));
+            if p > air.ambient { p } else { p.max(start.min(air.ambient)) }
         };
-        let excess = |p: f64| (watch.service_low - p).max(p - watch.service_high);
         let mut h = left.min(IDLE_STEP);
         let mut p = end(h);
-        if excess(p) >= 0.0 {
+        if p <= watch.service_low || p >= watch.service_high {
+            let excess = |p: f64| (watch.service_low - p).max(p - watch.service_high);
             h = first_moment(h, excess(start), excess(p), |t| excess(end(t)));
             p = end(h);
         }

@@ -40,30 +40,34 @@ pub(super) struct Work {
     pub(super) supply_high: f64,
 }
 
+impl Work {
+    pub(super) const NONE: Self = Self {
+        count: 0,
+        filling: 0,
+        channel: [0; MAX_CHANNELS],
+        bound: [0.0; MAX_CHANNELS],
+        warmth: [0.0; MAX_CHANNELS],
+        stalls: 0,
+        supply_low: f64::NEG_INFINITY,
+        supply_high: f64::INFINITY,
+    };
+}
+
 impl Network {
     /// Tire air may be drawn now.
     pub(super) fn supply_open(&self, state: &AirState) -> bool {
         state.gate_open && (state.protection_open || self.reserve_volume.is_some())
     }
 
-    /// Finds the channels at work; `Err` is a channel that stands at its target already.
+    /// Finds the channels at work; returns one that stands at its target already.
     pub(super) fn allot(
         &self,
         state: &mut AirState,
         air: &Air,
         around: &Surroundings,
         orders: &[ChannelOrder; MAX_CHANNELS],
-    ) -> Result<Work, usize> {
-        let mut work = Work {
-            count: 0,
-            filling: 0,
-            channel: [0; MAX_CHANNELS],
-            bound: [0.0; MAX_CHANNELS],
-            warmth: [0.0; MAX_CHANNELS],
-            stalls: 0,
-            supply_low: f64::NEG_INFINITY,
-            supply_high: f64::INFINITY,
-        };
+        work: &mut Work,
+    ) -> Option<usize> {
         let supply_open = self.supply_open(state);
         let mut another = self.together;
         let mut first = true;
@@ -92,11 +96,11 @@ impl Network {
             let missing = target + air.ambient - state.tires[k] * warmth;
             if missing.abs() <= REACHED {
                 state.settled |= bit(k);
-                return Err(k);
+                return Some(k);
             }
             let filling = missing > 0.0;
             if let Some(closing) = &channel.closing
-                && !self.line_open(state, air, &mut work, k, channel, closing, supply_open, filling)
+                && !self.line_open(state, air, work, k, channel, closing, supply_open, filling)
             {
                 continue;
             }
@@ -122,7 +126,7 @@ impl Network {
             }
             work.bound[slot] = bound / warmth;
         }
-        Ok(work)
+        None
     }
 
     /// Whether self-closing valves stand open, their line filled first if it can be.
