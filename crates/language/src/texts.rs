@@ -15,7 +15,10 @@ type Files = (&'static str, &'static [(&'static str, &'static str)]);
 const LANGUAGES: &[Files] = &[(
     "en",
     &[
+        ("calc.ftl", include_str!("../texts/en/calc.ftl")),
         ("cautions.ftl", include_str!("../texts/en/cautions.ftl")),
+        ("commands.ftl", include_str!("../texts/en/commands.ftl")),
+        ("chart.ftl", include_str!("../texts/en/chart.ftl")),
         ("limits.ftl", include_str!("../texts/en/limits.ftl")),
         ("plan.ftl", include_str!("../texts/en/plan.ftl")),
         ("units.ftl", include_str!("../texts/en/units.ftl")),
