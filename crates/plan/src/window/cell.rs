@@ -155,7 +155,11 @@ fn gather(
         groups.push((index, found));
     }
     minimum.sort_by(|a, b| b.pressure.total_cmp(&a.pressure));
-    let lowest = minimum[0].pressure;
+    let Some(lowest) = minimum.first().map(|limit| limit.pressure) else {
+        let name = &combination.channels[id.channel].name;
+        let reason = format!("air channel '{name}' feeds no axle group");
+        return Err(Impossible::Refused { group: 0, reason });
+    };
     let warmest_tire = groups
         .iter()
         .map(|(_, found)| site.warmest + found.warm_up.rise(lowest, cap).value)

@@ -1,6 +1,7 @@
 //! Axle groups without an air channel: their one pressure is still tested for every load.
 
 use model::haul_cycle::HaulCycle;
+use model::vehicle::ChainState;
 use quantity::{ColdPressure, Mass};
 
 use super::limit::{Impossible, Limit, MinimumKind};
@@ -37,7 +38,9 @@ pub(crate) fn fixed_groups(haul: &HaulCycle, site: &Site, uses: &[RungUse]) -> V
     let Some(top) = uses.iter().rposition(|used| used.used) else { return found };
     let cap = combination.rungs[top].cap;
     let crossfall = uses.iter().map(|used| used.crossfall).fold(0.0, f64::max);
-    let used = RungUse { crossfall, ..uses[top] };
+    let united_states = uses.iter().any(|used| used.united_states);
+    let used = RungUse { crossfall, united_states, ..uses[top] };
+    let bare = ChainState { name: String::new(), chained_groups: Vec::new() };
     for (load_state, state) in combination.load_states.iter().enumerate() {
         for (index, group) in combination.groups.iter().enumerate() {
             let Some(pressure) = group.fixed_pressure.filter(|_| group.channel.is_none()) else {
@@ -48,7 +51,7 @@ pub(crate) fn fixed_groups(haul: &HaulCycle, site: &Site, uses: &[RungUse]) -> V
                 group,
                 load: &state.groups[index],
                 state,
-                chains: &state.chain_states[0],
+                chains: state.chain_states.first().unwrap_or(&bare),
                 cap,
                 used,
                 site,
