@@ -25,6 +25,7 @@ fn group(name: &str, vehicle: usize, axles: u32, channel: Option<usize>) -> Axle
         axles,
         fitment: if dual { Fitment::Dual } else { Fitment::Single },
         tire: Arc::new(us_dual()),
+        also_fitted: vec![],
         dual: dual.then(|| DualPair {
             spacing: Length::from_in(13.0),
             diameter_difference: Length::ZERO,

@@ -8,7 +8,7 @@ mod route;
 mod supply;
 mod tires;
 
-use model::haul_cycle::{HaulCycle, LadenDirection, ShiftStart, Standing, Weather};
+use model::haul_cycle::{HaulCycle, LadenDirection, ShiftStart, Spread, Standing, Weather};
 use quantity::{AbsolutePressure, GaugePressure, Temperature, Time};
 
 pub use combination::combination;
@@ -57,6 +57,9 @@ pub fn haul() -> HaulCycle {
         cycles_per_day: 2.0,
         shift_start: ShiftStart { supply: GaugePressure::from_psi(80.0), parked_rung: 2 },
         weather: weather(),
+        leg_rungs: None,
+        spread: Spread::default(),
+        ladder_wish: None,
     }
 }
 

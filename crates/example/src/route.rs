@@ -25,6 +25,7 @@ pub fn leg(name: &str, from_km: f64, to_km: f64, surface: Surface, kmh: f64) -> 
         rung: None,
         ground_maximum: None,
         raising_allowed: true,
+        permit: None,
     }
 }
 

@@ -57,10 +57,16 @@ impl Stepper<'_> {
                 None => return dt,
                 Some(AirEvent::ChannelReached { channel }) => {
                     state.orders[channel] = ChannelOrder::Hold;
-                    let all = &state.orders[..self.truck.channels];
-                    if state.changing && all.iter().all(|order| *order == ChannelOrder::Hold) {
-                        state.changing = false;
-                        state.held = state.ordered;
+                    if self.is_complete(state) {
+                        state.totals.changing_s += elapsed;
+                        return elapsed;
+                    }
+                }
+                Some(AirEvent::WheelValvesShut { channel }) if self.is_venting(state, channel) => {
+                    // The line fell to the closing pressure: the tires keep what they hold.
+                    state.orders[channel] = ChannelOrder::Hold;
+                    state.totals.shut_early |= 1 << channel;
+                    if self.is_complete(state) {
                         state.totals.changing_s += elapsed;
                         return elapsed;
                     }
@@ -69,6 +75,26 @@ impl Stepper<'_> {
             }
         }
         dt
+    }
+
+    /// Takes the change as complete once no channel is at work.
+    fn is_complete(&self, state: &mut State) -> bool {
+        let all = &state.orders[..self.truck.channels];
+        let complete = state.changing && all.iter().all(|order| *order == ChannelOrder::Hold);
+        if complete {
+            state.changing = false;
+            state.held = state.ordered;
+        }
+        complete
+    }
+
+    fn is_venting(&self, state: &State, channel: usize) -> bool {
+        match state.orders[channel] {
+            ChannelOrder::Hold => false,
+            ChannelOrder::Reach(target) => {
+                state.tire_pressure(channel, self.truck.ambient()) > target
+            }
+        }
     }
 
     /// Notes time with no channel at work; the reservoirs are told of it in longer pieces.

@@ -8,21 +8,25 @@
 //! copied and resumed anywhere.
 
 mod breathing;
+mod change_curve;
 mod controls;
 mod course;
 mod cycle;
 mod driving;
 mod envelope;
+mod leg_times;
 mod state;
 mod stepper;
 mod trace;
 mod truck;
 
+pub use change_curve::ChangeCurve;
 pub use controls::{Controls, Decision, Late, PlannedChange, Schedule, Target};
 pub use course::{Course, CourseError, Descent, Direction};
 pub use cycle::{Cycle, CyclePlan, LadenChange, Phase, PhaseKind};
 pub use driving::DrivingStyle;
 pub use envelope::{CappedStretch, Envelope};
+pub use leg_times::times_between;
 pub use state::{State, Totals};
 pub use stepper::{StandUntil, Stepper, StepperError};
 pub use trace::{NoRecord, Record, Sample, Trace};

@@ -38,6 +38,8 @@ pub struct Totals {
     pub(crate) changing_s: f64,
     pub(crate) standing_s: f64,
     pub(crate) over_cap_m: f64,
+    /// Channels whose self-closing valves shut before a lowering was complete.
+    pub(crate) shut_early: u16,
 }
 
 impl Totals {
@@ -49,6 +51,11 @@ impl Totals {
     /// Time during which a change was under way.
     pub fn changing(&self) -> Time {
         Time::from_s(self.changing_s)
+    }
+
+    /// Whether a channel's self-closing valves shut before a lowering was complete.
+    pub fn shut_early(&self, channel: usize) -> bool {
+        self.shut_early >> channel & 1 == 1
     }
 
     /// Time standing.

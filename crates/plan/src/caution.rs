@@ -122,6 +122,11 @@ pub enum Caution {
         /// Load state.
         load_state: usize,
     },
+    /// Self-closing wheel valves shut before a lowering was complete: the tires stay harder.
+    WheelValvesShutEarly {
+        /// Index of the channel.
+        channel: usize,
+    },
     /// Driving habits are assumed.
     DrivingHabitsAssumed,
     /// The haul cannot be driven as surveyed.
@@ -244,6 +249,11 @@ fn of_drive(haul: &HaulCycle, driven: &Driven, found: &mut Vec<Caution>) {
                 let (rung, limit) = (section.rung, hold.distance);
                 found.push(Caution::HeldTooLong { rung, load_state, road, limit });
             }
+        }
+    }
+    for channel in 0..combination.channels.len() {
+        if driven.cycle.end.totals().shut_early(channel) {
+            found.push(Caution::WheelValvesShutEarly { channel });
         }
     }
     let limit = combination.controller.compressor_limit;

@@ -84,7 +84,7 @@ fn usable_sections(
 ) -> Result<Vec<Section>, NotDriven> {
     let combination = &haul.combination;
     let mut found: Vec<Section> = Vec::new();
-    for section in sections(&haul.route, combination, course)? {
+    for section in sections(haul, load_state, course)? {
         let rung = ladder.usable_rung(load_state, section.rung).ok_or_else(|| {
             NotDriven::NoUsableRung {
                 load_state: combination.load_states[load_state].name.clone(),

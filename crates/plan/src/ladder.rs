@@ -23,9 +23,8 @@ impl Ladder {
     pub fn of(haul: &HaulCycle) -> Result<(Self, Vec<FixedGroup>), PlanError> {
         let site = Site::new(&haul.weather)?;
         let combination = &haul.combination;
-        let uses: Vec<RungUse> = (0..combination.rungs.len())
-            .map(|rung| RungUse::of(&haul.route, combination, rung))
-            .collect();
+        let uses: Vec<RungUse> =
+            (0..combination.rungs.len()).map(|rung| RungUse::of(haul, rung)).collect();
         let mut cells = Vec::new();
         for (load_state, state) in combination.load_states.iter().enumerate() {
             for chain_state in 0..state.chain_states.len() {

@@ -1,14 +1,19 @@
 //! The stretches of a run that want one rung.
 
 use haul::Course;
-use model::route::{Leg, Route};
-use model::vehicle::Combination;
+use model::haul_cycle::HaulCycle;
 use quantity::Length;
 
-/// The rung a leg wants: the one it names, else the slowest whose surfaces include its own.
-pub fn wanted_rung(leg: &Leg, combination: &Combination) -> Option<usize> {
+/// The rung a leg wants in a load state: the one assigned to the run, else the one it names,
+/// else the slowest whose surfaces include its own.
+pub fn wanted_rung(haul: &HaulCycle, load_state: usize, leg: usize) -> Option<usize> {
+    if let Some(assigned) = &haul.leg_rungs {
+        let run = if load_state == haul.laden_state { &assigned.laden } else { &assigned.empty };
+        return run.get(leg).copied();
+    }
+    let leg = &haul.route.legs[leg];
     leg.rung.or_else(|| {
-        combination
+        haul.combination
             .rungs
             .iter()
             .enumerate()
@@ -48,10 +53,11 @@ pub struct NoRung {
 /// # Errors
 /// [`NoRung`] for a leg without a rung.
 pub fn sections(
-    route: &Route,
-    combination: &Combination,
+    haul: &HaulCycle,
+    load_state: usize,
     course: &Course,
 ) -> Result<Vec<Section>, NoRung> {
+    let route = &haul.route;
     let mut found: Vec<Section> = Vec::new();
     let forward = course.direction() == haul::Direction::Forward;
     let order: Vec<usize> = if forward {
@@ -61,7 +67,7 @@ pub fn sections(
     };
     for index in order {
         let leg = &route.legs[index];
-        let rung = wanted_rung(leg, combination)
+        let rung = wanted_rung(haul, load_state, index)
             .ok_or_else(|| NoRung { route: route.name.clone(), leg: leg.name.clone() })?;
         let (from, to) = if forward {
             (leg.from, leg.to)

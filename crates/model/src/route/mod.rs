@@ -1,6 +1,8 @@
 //! A haul route: legs by chainage, elevation, and places along it.
 
-use quantity::{ColdPressure, Length, Speed};
+use quantity::{ColdPressure, Length, Mass, Speed};
+
+use crate::date::Date;
 
 pub mod profile;
 
@@ -36,6 +38,25 @@ pub enum Jurisdiction {
     PublicOther,
 }
 
+/// What an authority allows on a stretch.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Permit {
+    /// Number or title.
+    pub number: String,
+    /// Lowest pressure, cold.
+    pub minimum: Option<ColdPressure>,
+    /// Highest pressure, cold.
+    pub maximum: Option<ColdPressure>,
+    /// Highest speed.
+    pub speed: Option<Speed>,
+    /// Highest gross mass.
+    pub gross_mass: Option<Mass>,
+    /// Whether it counts on the day of the plan.
+    pub in_force: bool,
+    /// Last day it counts.
+    pub expires: Option<Date>,
+}
+
 /// A stretch with one surface, strength, speed and rule.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Leg {
@@ -63,6 +84,8 @@ pub struct Leg {
     pub ground_maximum: Option<ColdPressure>,
     /// Whether raising may be done while rolling on it.
     pub raising_allowed: bool,
+    /// Terms of a permit that covers the leg.
+    pub permit: Option<Permit>,
 }
 
 /// A place where a laden truck can stand.

@@ -115,6 +115,7 @@ pub enum MakerTableError {
 /// let table = MakerTable {
 ///     document: "example".into(),
 ///     approved: true,
+///     lapsed: None,
 ///     rows: vec![row(2000.0, 350.0), row(2400.0, 430.0)],
 /// };
 /// let found = maker_pressure(&table, Fitment::Dual, Mass::from_kg(2200.0), Speed::from_kmh(35.0))?;
@@ -242,7 +243,7 @@ mod tests {
     }
 
     fn table(rows: Vec<MakerRow>) -> MakerTable {
-        MakerTable { document: "data sheet 7".into(), approved: true, rows }
+        MakerTable { document: "data sheet 7".into(), approved: true, lapsed: None, rows }
     }
 
     // A published low-speed matrix of a 12-16.5 loader tire: pressure and speed against load.

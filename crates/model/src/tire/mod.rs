@@ -6,11 +6,13 @@ pub mod deflection;
 pub mod deflection_screen;
 pub mod designation;
 pub mod duals;
+pub mod footprint;
 pub mod load_index;
 pub mod load_inflation;
 pub mod low_speed;
 pub mod maker_table;
 pub mod r54;
+pub mod ride;
 pub mod roadside;
 pub mod speed_symbol;
 pub mod stiffness;
@@ -20,6 +22,7 @@ pub mod warm_up;
 #[cfg(test)]
 pub(crate) mod fixture;
 
+use crate::date::Date;
 use quantity::{ColdPressure, Length, Mass, Speed, Volume};
 
 /// How many tires stand at one wheel end.
@@ -91,6 +94,20 @@ pub struct MakerRow {
     pub hold_distance: Option<Length>,
 }
 
+/// Why an approval no longer counts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Lapse {
+    /// Its last day has passed.
+    Expired {
+        /// Last day it counted.
+        on: Date,
+    },
+    /// The tire is not the one that was asked about.
+    TireChanged,
+    /// The rim is not the one that was asked about.
+    RimChanged,
+}
+
 /// The maker's document, with its rows.
 #[derive(Debug, Clone, PartialEq)]
 pub struct MakerTable {
@@ -98,6 +115,8 @@ pub struct MakerTable {
     pub document: String,
     /// Whether the maker approved the rows for this fleet; rows that are not approved only advise.
     pub approved: bool,
+    /// Why an approval that was once given no longer counts.
+    pub lapsed: Option<Lapse>,
     /// The rows, in the order of the document.
     pub rows: Vec<MakerRow>,
 }

@@ -43,6 +43,8 @@ pub struct AxleGroup {
     pub fitment: Fitment,
     /// The tire fitted.
     pub tire: Arc<Tire>,
+    /// Other tire models fitted at some of its positions on some units; the worst governs.
+    pub also_fitted: Vec<Arc<Tire>>,
     /// Spacing and match of the duals; `None` for singles.
     pub dual: Option<DualPair>,
     /// Whether the engine drives it.
@@ -84,6 +86,11 @@ impl AxleGroup {
     /// Tires of the group.
     pub fn tires(&self) -> u32 {
         self.wheel_ends() * self.tires_per_end()
+    }
+
+    /// Every tire model that may be at its wheel ends.
+    pub fn tire_models(&self) -> impl Iterator<Item = &Arc<Tire>> {
+        std::iter::once(&self.tire).chain(&self.also_fitted)
     }
 
     /// Tires whose wheel ends are open to the air line.

@@ -5,8 +5,12 @@
 //! exact: a subset of caps, shared by laden and empty, at least total cost. The winner is then
 //! planned and simulated whole like any other ladder.
 
+mod best;
+mod discretise;
 mod problem;
 mod solve;
 
+pub use best::{BestLadder, SearchError, Wanted, best_ladder};
+pub use discretise::{Candidates, DiscretiseError, Discretised, discretise};
 pub use problem::{LadderProblem, RunProblem, Terms, Weights};
 pub use solve::{Ladders, Solution, solve};

@@ -36,7 +36,15 @@ const MOST_NODES: usize = 200_000;
 /// `None` if no ladder of that many rungs is possible. One rung more never costs more, because
 /// a ladder need not use all it may store.
 pub fn solve(problem: &LadderProblem, weights: &Weights, rungs: usize) -> Option<Ladders> {
-    let best = best_with(problem, weights, rungs)?;
+    let mut best = best_with(problem, weights, rungs)?;
+    let mut rungs = rungs;
+    // Rungs that bring nothing are not stored.
+    while let Some(fewer) = (rungs > 1).then(|| best_with(problem, weights, rungs - 1)).flatten()
+        && fewer.cost <= best.cost + 1e-9
+    {
+        best = fewer;
+        rungs -= 1;
+    }
     let one_fewer = if rungs > 1 { best_with(problem, weights, rungs - 1) } else { None };
     let one_more = if rungs < problem.caps { best_with(problem, weights, rungs + 1) } else { None };
     Some(Ladders { best, one_fewer, one_more })

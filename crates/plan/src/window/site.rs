@@ -1,9 +1,8 @@
 //! What the place and the weather fix for every cell.
 
-use model::haul_cycle::Weather;
-use model::route::{Jurisdiction, Route};
+use model::haul_cycle::{HaulCycle, Weather};
+use model::route::{Jurisdiction, Leg};
 use model::tire::cold_warm::{Conditions, ConditionsError, as_cold, as_read};
-use model::vehicle::Combination;
 use quantity::{ColdPressure, GaugePressure, Temperature};
 
 use crate::sections::wanted_rung;
@@ -63,13 +62,20 @@ pub struct RungUse {
 }
 
 impl RungUse {
-    /// Gathers what the legs that want a rung bring.
-    pub fn of(route: &Route, combination: &Combination, rung: usize) -> Self {
+    /// Gathers what the legs that want a rung bring, on either run.
+    pub fn of(haul: &HaulCycle, rung: usize) -> Self {
+        let wants = |index: &usize| {
+            wanted_rung(haul, haul.empty_state, *index) == Some(rung)
+                || wanted_rung(haul, haul.laden_state, *index) == Some(rung)
+        };
+        let legs = &haul.route.legs;
+        Self::of_legs((0..legs.len()).filter(wants).map(|index| &legs[index]))
+    }
+
+    /// Gathers what legs bring.
+    pub fn of_legs<'a>(legs: impl IntoIterator<Item = &'a Leg>) -> Self {
         let mut found = Self::default();
-        for leg in &route.legs {
-            if wanted_rung(leg, combination) != Some(rung) {
-                continue;
-            }
+        for leg in legs {
             found.used = true;
             found.crossfall = found.crossfall.max(leg.crossfall.abs());
             found.united_states |= leg.jurisdiction == Jurisdiction::UnitedStates;

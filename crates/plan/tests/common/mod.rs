@@ -119,8 +119,12 @@ pub fn maker(approved: bool, rows: &[(f64, f64, f64)]) -> impl Fn(&mut Tire) {
         })
         .collect();
     move |tire| {
-        tire.maker_table =
-            Some(MakerTable { document: "letter 12".into(), approved, rows: rows.clone() });
+        tire.maker_table = Some(MakerTable {
+            document: "letter 12".into(),
+            approved,
+            lapsed: None,
+            rows: rows.clone(),
+        });
     }
 }
 

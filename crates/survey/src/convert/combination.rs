@@ -186,6 +186,7 @@ fn axle_group(
             FitmentWord::Dual => Fitment::Dual,
         },
         tire: Arc::clone(tires.get(&file.tire)?.as_ref()?),
+        also_fitted: Vec::new(),
         dual,
         driven: file.driven,
         steered: file.steered,

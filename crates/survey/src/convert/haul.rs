@@ -1,6 +1,8 @@
 //! A haul cycle: a combination on a route, in the weather of the survey or its own.
 
-use model::haul_cycle::{HaulCycle, LadenDirection, ShiftStart, Standing, Weather};
+use model::haul_cycle::{
+    HaulCycle, LadenDirection, ShiftStart, Spread, Standing, Weather,
+};
 use model::tire::cold_warm::ambient_pressure;
 use quantity::{GaugePressure, Length, Temperature, Time};
 
@@ -62,6 +64,9 @@ pub(crate) fn haul(
             parked_rung: parked?,
         },
         weather: weather(data, survey?),
+        leg_rungs: None,
+        spread: Spread::default(),
+        ladder_wish: None,
     })
 }
 

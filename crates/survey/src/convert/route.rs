@@ -84,6 +84,7 @@ fn leg(file: &LegFile) -> Leg {
         rung: None,
         ground_maximum: file.ground_maximum_kpa.map(ColdPressure::from_kpa),
         raising_allowed: file.raising_allowed,
+        permit: None,
     }
 }
 

@@ -129,6 +129,7 @@ fn maker_table(
     Some(MakerTable {
         document: approval.document.clone(),
         approved: approval.for_this_fleet,
+        lapsed: None,
         rows,
     })
 }

@@ -111,6 +111,10 @@ fn fill(haul: &HaulCycle, caution: &Caution, view: &mut CautionView) -> &'static
             view.name("load_state", &combination.load_states[*load_state].name);
             "estimated-weight"
         }
+        Caution::WheelValvesShutEarly { channel } => {
+            view.name("channel", &combination.channels[*channel].name);
+            "wheel-valves-shut-early"
+        }
         Caution::DrivingHabitsAssumed => "driving-habits",
         Caution::NotDriven { reason } => {
             view.name("reason", reason);
