@@ -101,6 +101,39 @@ impl Section {
         Self::new(tire.section_width, tire.diameter, tire.rim_diameter)
     }
 
+    /// Dimensions from the section's aspect ratio (height over width, percent) where the rim is not given.
+    ///
+    /// # Errors
+    /// As [`Section::new`].
+    pub fn with_aspect(
+        section_width: Length,
+        diameter: Length,
+        aspect_pct: f64,
+    ) -> Result<Self, StiffnessError> {
+        let refused =
+            StiffnessError::Dimensions { section_width, diameter, rim_diameter: Length::ZERO };
+        if !(aspect_pct.is_finite() && aspect_pct > 0.0) {
+            return Err(refused);
+        }
+        Self::new(section_width, diameter, diameter - section_width * (aspect_pct / 50.0))
+    }
+
+    /// Overall diameter.
+    pub fn diameter(self) -> Length {
+        self.diameter
+    }
+
+    /// Section width.
+    pub fn width(self) -> Length {
+        self.width
+    }
+
+    /// Section height from bead seat to tread.
+    #[must_use]
+    pub fn height(self) -> Length {
+        (self.diameter - self.rim_diameter) / 2.0
+    }
+
     /// Section height over section width, percent.
     pub fn aspect_pct(self) -> f64 {
         50.0 * ((self.diameter - self.rim_diameter) / self.width)
