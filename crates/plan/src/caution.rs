@@ -1,6 +1,7 @@
 //! What people must be told with a plan, as values with their numbers.
 
 use model::haul_cycle::HaulCycle;
+use model::tire::Lapse;
 use model::vehicle::Weighing;
 use quantity::{ColdPressure, GaugePressure, Length, Time};
 
@@ -28,6 +29,15 @@ pub enum Caution {
     NeedsApproval {
         /// The cell.
         cell: CellId,
+    },
+    /// An approval once given no longer counts, so its rows only advise.
+    ApprovalLapsed {
+        /// Tire model.
+        tire: String,
+        /// The document.
+        document: String,
+        /// Why.
+        lapse: Lapse,
     },
     /// A cell with an empty window.
     NotPossible {
@@ -178,7 +188,7 @@ pub(crate) fn gather(
             .map(|channel| Caution::BeforeFirstMove { channel: channel.channel }),
     );
     match driven {
-        Ok(driven) => of_drive(haul, driven, &mut found),
+        Ok(driven) => of_drive(haul, ladder, driven, &mut found),
         Err(why) => found.push(Caution::NotDriven { reason: why.to_string() }),
     }
     found.push(Caution::DrivingHabitsAssumed);
@@ -211,6 +221,19 @@ fn of_cells(haul: &HaulCycle, ladder: &Ladder, found: &mut Vec<Caution>) {
 
 fn of_survey(haul: &HaulCycle, ladder: &Ladder, found: &mut Vec<Caution>) {
     let combination = &haul.combination;
+    let tires = combination.groups.iter().flat_map(|group| group.tire_models());
+    for tire in tires {
+        let Some(table) = &tire.maker_table else { continue };
+        let Some(lapse) = table.lapsed else { continue };
+        let caution = Caution::ApprovalLapsed {
+            tire: tire.name.clone(),
+            document: table.document.clone(),
+            lapse,
+        };
+        if !found.contains(&caution) {
+            found.push(caution);
+        }
+    }
     for (group, axles) in combination.groups.iter().enumerate() {
         if axles.wheel_ends_shut > 0 {
             found.push(Caution::WheelEndsShut { group, count: axles.wheel_ends_shut });
@@ -229,7 +252,7 @@ fn of_survey(haul: &HaulCycle, ladder: &Ladder, found: &mut Vec<Caution>) {
     }
 }
 
-fn of_drive(haul: &HaulCycle, driven: &Driven, found: &mut Vec<Caution>) {
+fn of_drive(haul: &HaulCycle, ladder: &Ladder, driven: &Driven, found: &mut Vec<Caution>) {
     let combination = &haul.combination;
     for &(load_state, wanted, used) in &driven.replaced {
         found.push(Caution::SlowerRungUsed { load_state, wanted, used });
@@ -242,18 +265,17 @@ fn of_drive(haul: &HaulCycle, driven: &Driven, found: &mut Vec<Caution>) {
     let states = [haul.empty_state, haul.laden_state];
     for (sections, load_state) in driven.sections.iter().zip(states) {
         for section in sections {
-            let road = section.to - section.from;
-            if let Some(hold) = combination.rungs[section.rung].hold
-                && road > hold.distance
-            {
-                let (rung, limit) = (section.rung, hold.distance);
+            let (rung, road) = (section.rung, section.to - section.from);
+            let of_rows = ladder.cells().iter().filter_map(|cell| {
+                let id = cell.id;
+                let driven = (id.load_state, id.chain_state, id.rung) == (load_state, 0, rung);
+                cell.hold.filter(|_| driven)
+            });
+            let of_rung = combination.rungs[rung].hold.map(|hold| hold.distance);
+            let limit = of_rows.chain(of_rung).min_by(Length::total_cmp);
+            if let Some(limit) = limit.filter(|limit| road > *limit) {
                 found.push(Caution::HeldTooLong { rung, load_state, road, limit });
             }
-        }
-    }
-    for channel in 0..combination.channels.len() {
-        if driven.cycle.end.totals().shut_early(channel) {
-            found.push(Caution::WheelValvesShutEarly { channel });
         }
     }
     let limit = combination.controller.compressor_limit;

@@ -8,7 +8,7 @@ use model::haul_cycle::HaulCycle;
 use quantity::{Length, Time};
 
 use super::run::{Approach, Run};
-use super::search::{latest, open_stretches};
+use super::search::{closed_to_raising, latest, open_stretches};
 
 /// One way to make the change.
 #[derive(Debug, Clone, PartialEq)]
@@ -80,8 +80,7 @@ fn rolling(
     to: Target,
 ) -> Result<(LadenOption, Option<Length>), StepperError> {
     let end = run.course.length();
-    let closed: Vec<(Length, Length)> =
-        run.course.descents().iter().map(|descent| (descent.closed_from, descent.foot)).collect();
+    let closed = closed_to_raising(haul, run.course);
     let section = run.sections.last().map_or(Length::ZERO, |section| section.from);
     let open = open_stretches(last.travelled().max(section), end, &closed);
     let limit = haul.combination.controller.compressor_limit;

@@ -30,8 +30,8 @@ pub(super) fn when_it_does_not_fit(
     let run = change.run;
     let place = change.into.from;
     let to = run.target(change.into.rung);
-    let start = rolling_start(change, open, earliest);
-    let slow = run.attempt(approach, start, to, base)?;
+    let slow = roll_on(change, approach, earliest, base)?;
+    let start = slow.start;
     let reached = slow.complete.unwrap_or(run.course.length());
     let past = (reached - place).max(Length::ZERO);
     let ideal = ideal_clock(change, approach, reached, base)?;
@@ -39,7 +39,7 @@ pub(super) fn when_it_does_not_fit(
     let slow_way = WayTaken { way: Way::GoOnSlowly { past }, time_lost: Some(slow_lost) };
 
     let mut others = Vec::new();
-    let stand = stand_in_lay_by(change, approach, start, earliest, base)?;
+    let stand = stand_in_lay_by(change, approach, open, earliest, base)?;
     let mut chosen_stand = None;
     if let Some((attempt, way)) = stand {
         if way.time_lost.is_some_and(|lost| lost < slow_lost) {
@@ -48,37 +48,18 @@ pub(super) fn when_it_does_not_fit(
             others.push(way);
         }
     }
-    let road = place - start;
-    if road > Length::ZERO && past > Length::ZERO {
-        others.push(WayTaken {
-            way: Way::Slower {
-                mean: quantity::Speed::from_m_per_s(road.as_m() / slow.time.as_s()),
-            },
-            time_lost: Some(
-                (slow.time
-                    - (run.clock_at(approach.before(place), place, base)?.clock()
-                        - run.clock_at(approach.before(start), start, base)?.clock()))
-                .max(Time::ZERO),
-            ),
-        });
-        others.push(WayTaken { way: Way::MoreRoad { missing: past }, time_lost: None });
-    }
-    if let Some(rung) = rung_in_time(change, approach, start, base)? {
-        others.push(WayTaken { way: Way::OtherRung { rung }, time_lost: None });
-    }
-    if let Some(times) = air_that_fits(change, approach, start, base)? {
-        others.push(WayTaken { way: Way::MoreAir { times }, time_lost: None });
+    // The longest open stretch is the one that comes nearest to being enough.
+    let longest = open.iter().max_by(|a, b| (a.to - a.from).total_cmp(&(b.to - b.from)));
+    if let Some(&stretch) = longest {
+        others.extend(on_stretch(change, approach, stretch, base)?);
     }
     Ok(match chosen_stand {
         Some((attempt, way)) => {
             others.insert(0, slow_way);
-            let at = match &way.way {
-                Way::LayBy(stop) => lay_by_travel(change, stop.at),
-                _ => start,
-            };
+            let at = attempt.end.travelled();
             Refused {
                 changes: vec![
-                    PlannedChange { at: start.min(at), to, standing: false },
+                    PlannedChange { at: attempt.start, to, standing: false },
                     PlannedChange { at, to, standing: true },
                 ],
                 attempt,
@@ -95,20 +76,61 @@ pub(super) fn when_it_does_not_fit(
     })
 }
 
-/// Where rolling can begin at the earliest: an open stretch before the place, or the place itself
-/// once the descents that reach over it are passed.
-fn rolling_start(change: &Change<'_>, open: &[Open], earliest: Length) -> Length {
-    if let Some(stretch) = open.first() {
-        return stretch.from;
+/// The raise made rolling, past the place: from the start of the first open stretch, of those that
+/// reach to the place or lie beyond it, on which it is complete before the next descent.
+///
+/// Where none is long enough the last is taken, and the plan says that the lead does not fit.
+fn roll_on(
+    change: &Change<'_>,
+    approach: &Approach,
+    earliest: Length,
+    base: &[CappedStretch],
+) -> Result<Attempt, StepperError> {
+    let run = change.run;
+    let place = change.into.from;
+    let to = run.target(change.into.rung);
+    let mut found = None;
+    for stretch in change.open(earliest, run.course.length()) {
+        if stretch.to < place || stretch.from >= change.into.to {
+            continue;
+        }
+        let attempt = run.attempt(approach, stretch.from, to, base)?;
+        let done = attempt.complete.is_some_and(|at| at <= stretch.to);
+        found = Some(attempt);
+        if done {
+            break;
+        }
     }
-    let place = change.into.from.max(earliest);
-    change
-        .run
-        .course
-        .descents()
-        .iter()
-        .find(|descent| descent.closed_from <= place && descent.foot > place)
-        .map_or(place, |descent| descent.foot.min(change.run.course.length()))
+    found.map_or_else(|| run.attempt(approach, place.max(earliest), to, base), Ok)
+}
+
+/// What would make the change fit on one open stretch: less speed, more road, a lower rung, more air.
+fn on_stretch(
+    change: &Change<'_>,
+    approach: &Approach,
+    stretch: Open,
+    base: &[CappedStretch],
+) -> Result<Vec<WayTaken>, StepperError> {
+    let run = change.run;
+    let Open { from, to: end } = stretch;
+    let attempt = run.attempt(approach, from, run.target(change.into.rung), base)?;
+    let reached = attempt.complete.unwrap_or(run.course.length());
+    let mut ways = Vec::new();
+    if reached > end {
+        let mean = quantity::Speed::from_m_per_s((end - from).as_m() / attempt.time.as_s());
+        let usual = run.clock_at(approach.before(end), end, base)?.clock()
+            - run.clock_at(approach.before(from), from, base)?.clock();
+        let time_lost = Some((attempt.time - usual).max(Time::ZERO));
+        ways.push(WayTaken { way: Way::Slower { mean }, time_lost });
+        ways.push(WayTaken { way: Way::MoreRoad { missing: reached - end }, time_lost: None });
+    }
+    if let Some(rung) = rung_in_time(change, approach, stretch, base)? {
+        ways.push(WayTaken { way: Way::OtherRung { rung }, time_lost: None });
+    }
+    if let Some(times) = air_that_fits(change, approach, stretch, base)? {
+        ways.push(WayTaken { way: Way::MoreAir { times }, time_lost: None });
+    }
+    Ok(ways)
 }
 
 /// Clock at a place for a truck that held the new rung from the boundary on, at no cost.
@@ -145,11 +167,12 @@ fn last_lay_by<'a>(change: &Change<'a>, earliest: Length) -> Option<(&'a LayBy, 
         .max_by(|a, b| a.1.total_cmp(&b.1))
 }
 
-/// Rolls from `start` as far as the last lay-by and stands there until the change is complete.
+/// Stands in the last lay-by until the change is complete, having ordered it where the open
+/// stretch that leads there begins.
 fn stand_in_lay_by(
     change: &Change<'_>,
     approach: &Approach,
-    start: Length,
+    open: &[Open],
     earliest: Length,
     base: &[CappedStretch],
 ) -> Result<Option<(Attempt, WayTaken)>, StepperError> {
@@ -158,7 +181,10 @@ fn stand_in_lay_by(
     let to = run.target(change.into.rung);
     let envelope = run.envelope(base);
     let stepper = Stepper::new(run.truck, run.course, &envelope, run.style);
-    let start = start.min(at);
+    let start = open
+        .iter()
+        .find(|stretch| stretch.from <= at && at <= stretch.to + Length::from_m(1.0))
+        .map_or(at, |stretch| stretch.from);
     let mut state = approach.before(start).clone();
     stepper.drive_to(&mut state, start, &mut NoRecord)?;
     state.forget_extremes(run.truck.ambient());
@@ -195,23 +221,22 @@ impl Change<'_> {
         if self.action() == super::point::Action::Lower {
             return Ok(Vec::new());
         }
-        let Some((_, at)) = last_lay_by(self, earliest) else { return Ok(Vec::new()) };
-        let found = stand_in_lay_by(self, approach, at, earliest, base)?;
+        let found = stand_in_lay_by(self, approach, &[], earliest, base)?;
         Ok(found.into_iter().map(|(_, way)| way).collect())
     }
 }
 
-/// The highest rung between the two that is reached by the place.
+/// The highest rung between the two that is reached by the end of the stretch.
 fn rung_in_time(
     change: &Change<'_>,
     approach: &Approach,
-    start: Length,
+    stretch: Open,
     base: &[CappedStretch],
 ) -> Result<Option<usize>, StepperError> {
     let run = change.run;
     for rung in (change.from.rung + 1..change.into.rung).rev() {
-        let attempt = run.attempt(approach, start, run.target(rung), base)?;
-        if attempt.complete.is_some_and(|place| place <= change.into.from) {
+        let attempt = run.attempt(approach, stretch.from, run.target(rung), base)?;
+        if attempt.complete.is_some_and(|at| at <= stretch.to) {
             return Ok(Some(rung));
         }
     }
@@ -222,7 +247,7 @@ fn rung_in_time(
 fn air_that_fits(
     change: &Change<'_>,
     approach: &Approach,
-    start: Length,
+    stretch: Open,
     base: &[CappedStretch],
 ) -> Result<Option<f64>, StepperError> {
     let fits = |times: f64| -> Result<bool, StepperError> {
@@ -230,10 +255,10 @@ fn air_that_fits(
             return Ok(false);
         };
         let run = super::run::Run { truck: &truck, ..*change.run };
-        let attempt = run.attempt(approach, start, run.target(change.into.rung), base)?;
-        Ok(attempt.complete.is_some_and(|place| place <= change.into.from))
+        let attempt = run.attempt(approach, stretch.from, run.target(change.into.rung), base)?;
+        Ok(attempt.complete.is_some_and(|at| at <= stretch.to))
     };
-    if start >= change.into.from || !fits(MOST_AIR)? {
+    if !fits(MOST_AIR)? {
         return Ok(None);
     }
     let (mut low, mut high) = (1.0, MOST_AIR);

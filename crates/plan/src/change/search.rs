@@ -1,6 +1,7 @@
 //! The latest place where a change may be ordered.
 
-use haul::{CappedStretch, StepperError, Target};
+use haul::{CappedStretch, Course, StepperError, Target};
+use model::haul_cycle::HaulCycle;
 use quantity::Length;
 
 use super::run::{Approach, Attempt, Run};
@@ -56,6 +57,16 @@ pub(super) fn latest(
         return Ok(Some(best));
     }
     Ok(None)
+}
+
+/// Where no raise may be under way: sustained descents with their approach, and legs that forbid it.
+pub(super) fn closed_to_raising(haul: &HaulCycle, course: &Course) -> Vec<(Length, Length)> {
+    let descents = course.descents().iter().map(|descent| (descent.closed_from, descent.foot));
+    let forbidden = haul.route.legs.iter().filter(|leg| !leg.raising_allowed).map(|leg| {
+        let (a, b) = (course.chainage(leg.from), course.chainage(leg.to));
+        (a.min(b), a.max(b))
+    });
+    descents.chain(forbidden).collect()
 }
 
 /// What is left of a stretch when closed stretches are taken out of it.

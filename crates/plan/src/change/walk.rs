@@ -8,7 +8,7 @@ use super::late::{late, never};
 use super::options::{Refused, when_it_does_not_fit};
 use super::point::{Action, ChangePoint, Way, WayTaken};
 use super::run::{Approach, Attempt, Run};
-use super::search::{Open, latest, open_stretches};
+use super::search::{Open, closed_to_raising, latest, open_stretches};
 use crate::sections::Section;
 
 /// Why a run could not be planned.
@@ -57,7 +57,7 @@ impl Change<'_> {
         let base = run.caps_of(&walked.changes);
         let approach = run.approach(&walked.last, place, &base)?;
         let earliest = walked.last.travelled().max(self.from.from);
-        let open = self.open(earliest);
+        let open = self.open(earliest, place);
         let caps = |start: Length| self.caps_from(&base, start);
         let permits = |attempt: &Attempt| self.permits(attempt, &base);
         let to = run.target(self.into.rung);
@@ -100,21 +100,12 @@ impl Change<'_> {
     }
 
     /// Where the change may be ordered: raising keeps off sustained descents and legs that forbid it.
-    fn open(&self, earliest: Length) -> Vec<Open> {
-        let place = self.into.from;
+    pub fn open(&self, earliest: Length, to: Length) -> Vec<Open> {
         if self.action() == Action::Lower {
-            return open_stretches(earliest, place, &[]);
+            return open_stretches(earliest, to, &[]);
         }
-        let course = self.run.course;
-        let mut closed: Vec<(Length, Length)> =
-            course.descents().iter().map(|descent| (descent.closed_from, descent.foot)).collect();
-        for leg in &self.haul.route.legs {
-            if !leg.raising_allowed {
-                let (a, b) = (course.chainage(leg.from), course.chainage(leg.to));
-                closed.push((a.min(b), a.max(b)));
-            }
-        }
-        open_stretches(earliest, place, &closed)
+        let closed = closed_to_raising(self.haul, self.run.course);
+        open_stretches(earliest, to, &closed)
     }
 
     /// Caps of the run when this change is ordered at `start`.

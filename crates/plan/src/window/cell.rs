@@ -138,11 +138,16 @@ fn gather(
     let state = &combination.load_states[id.load_state];
     let cap = combination.rungs[id.rung].cap;
     let mut minimum: Vec<Limit<MinimumKind>> = Vec::new();
-    let mut groups: Vec<(usize, GroupMinimum)> = Vec::new();
-    for (index, group) in combination.groups_of(id.channel) {
+    let mut groups: Vec<((usize, usize), GroupMinimum)> = Vec::new();
+    let fed = combination.groups_of(id.channel).flat_map(|(index, group)| {
+        group.tire_models().enumerate().map(move |(model, tire)| (index, group, model, tire))
+    });
+    for (index, group, model, tire) in fed {
         let case: Case<'_> = minimum::Case {
             index,
             group,
+            model,
+            tire,
             load: &state.groups[index],
             state,
             chains: &state.chain_states[id.chain_state],
@@ -152,7 +157,7 @@ fn gather(
         };
         let found = case.limits()?;
         minimum.extend(found.limits.iter().cloned());
-        groups.push((index, found));
+        groups.push(((index, model), found));
     }
     minimum.sort_by(|a, b| b.pressure.total_cmp(&a.pressure));
     let Some(lowest) = minimum.first().map(|limit| limit.pressure) else {
@@ -167,26 +172,19 @@ fn gather(
     let mut maximum: Vec<Limit<MaximumKind>> = combination
         .groups_of(id.channel)
         .flat_map(|(index, group)| {
-            maximum::limits(
-                index,
-                group,
-                &combination.supply,
-                used.ground_maximum,
-                warmest_tire,
-                site,
-            )
+            maximum::limits(index, group, &combination.supply, &used, warmest_tire, site)
         })
         .collect();
     maximum.sort_by(|a, b| a.pressure.total_cmp(&b.pressure));
     let full_speed =
         groups.iter().map(|(_, found)| found.full_speed).reduce(|a, b| Some(a?.max(b?))).flatten();
     let hold = groups.iter().filter_map(|(_, found)| found.hold).min_by(Length::total_cmp);
-    let governing_group = minimum[0].group;
+    let governing_tire = (minimum[0].group, minimum[0].tire);
     let governing = groups
         .into_iter()
-        .find(|(index, _)| *index == governing_group)
+        .find(|(index, _)| *index == governing_tire)
         .map(|(_, found)| found)
-        .ok_or(Impossible::NotRated { group: governing_group })?;
+        .ok_or(Impossible::NotRated { group: governing_tire.0 })?;
     Ok(Gathered { window: Window { minimum, maximum }, governing, full_speed, warmest_tire, hold })
 }
 
@@ -199,7 +197,9 @@ fn finish(
     let Gathered { window, governing, full_speed, warmest_tire, hold } = gathered;
     let combination = &haul.combination;
     let lowest = window.governing_minimum().pressure;
-    let group = &combination.groups[window.governing_minimum().group];
+    let governs = window.governing_minimum();
+    let group = &combination.groups[governs.group];
+    let tire = group.tire_models().nth(governs.tire).unwrap_or(&group.tire);
     let hand_set = combination
         .hand_set
         .iter()
@@ -209,7 +209,7 @@ fn finish(
         .map(|cell| cell.pressure);
     let at_lowest = governing.law.deflection(governing.worst.load, lowest).ok();
     let mismatch = at_lowest.map_or(PressureDifference::ZERO, |deflection| {
-        dual_mismatch(group, lowest, deflection.value, &Exponent::for_tire(&group.tire))
+        dual_mismatch(group, lowest, deflection.value, &Exponent::for_tire(tire))
     });
     let set = set_point(lowest, mismatch, hand_set, warmest_tire, &combination.controller, site);
     // A tire at ambient temperature filled to the set value holds exactly that as its cold
@@ -219,7 +219,7 @@ fn finish(
     let broken = window.maximum.iter().find(|limit| match limit.kind {
         MaximumKind::Ground => false,
         MaximumKind::Supply => set.vented.as_kpa() > supply_reads.as_kpa() + 1e-6,
-        MaximumKind::MoldedMaximum | MaximumKind::Rim => {
+        MaximumKind::MoldedMaximum | MaximumKind::Rim | MaximumKind::Permit => {
             filled_cold.as_kpa() > limit.pressure.as_kpa() + 1e-6
         }
     });
@@ -259,19 +259,23 @@ fn approval(
     id: CellId,
 ) -> Approval {
     let combination = &haul.combination;
-    let all_by_maker = combination.groups_of(id.channel).all(|(index, _)| {
-        window
-            .minimum
-            .iter()
-            .any(|limit| limit.group == index && limit.kind == MinimumKind::MakerRow)
+    let fitted = || {
+        combination.groups_of(id.channel).flat_map(|(index, group)| {
+            group.tire_models().enumerate().map(move |(model, tire)| (index, group, model, tire))
+        })
+    };
+    let all_by_maker = fitted().all(|(index, _, model, _)| {
+        window.minimum.iter().any(|limit| {
+            (limit.group, limit.tire) == (index, model) && limit.kind == MinimumKind::MakerRow
+        })
     });
     if all_by_maker {
         return Approval::Maker;
     }
-    let within_tables = combination.groups_of(id.channel).all(|(_, group)| {
-        let lowest_row = group.tire.lowest_table_pressure.unwrap_or(USUAL_LOWEST_TABLE_PRESSURE);
-        let rated = group.tire.rated(group.fitment).map(|point| point.pressure);
-        let read = Exponent::for_tire(&group.tire).citation().standing == Standing::Read;
+    let within_tables = fitted().all(|(_, group, _, tire)| {
+        let lowest_row = tire.lowest_table_pressure.unwrap_or(USUAL_LOWEST_TABLE_PRESSURE);
+        let rated = tire.rated(group.fitment).map(|point| point.pressure);
+        let read = Exponent::for_tire(tire).citation().standing == Standing::Read;
         // At the rated pressure itself no exponent is needed.
         let at_rated = rated.is_some_and(|rated| set.cold >= rated);
         set.cold >= lowest_row && (read || at_rated)

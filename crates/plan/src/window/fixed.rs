@@ -46,25 +46,38 @@ pub(crate) fn fixed_groups(haul: &HaulCycle, site: &Site, uses: &[RungUse]) -> V
             let Some(pressure) = group.fixed_pressure.filter(|_| group.channel.is_none()) else {
                 continue;
             };
-            let case = Case {
-                index,
-                group,
-                load: &state.groups[index],
-                state,
-                chains: state.chain_states.first().unwrap_or(&bare),
-                cap,
-                used,
-                site,
-            };
-            let limits = case.limits();
-            let load = limits.as_ref().ok().map(|found| found.worst.load);
-            let needed = limits.and_then(|found| {
-                found
-                    .limits
-                    .into_iter()
-                    .max_by(|a, b| a.pressure.total_cmp(&b.pressure))
-                    .ok_or(Impossible::NotRated { group: index })
+            let worst = group.tire_models().enumerate().map(|(model, tire)| {
+                let case = Case {
+                    index,
+                    group,
+                    model,
+                    tire,
+                    load: &state.groups[index],
+                    state,
+                    chains: state.chain_states.first().unwrap_or(&bare),
+                    cap,
+                    used,
+                    site,
+                };
+                let limits = case.limits();
+                let load = limits.as_ref().ok().map(|found| found.worst.load);
+                let needed = limits.and_then(|found| {
+                    found
+                        .limits
+                        .into_iter()
+                        .max_by(|a, b| a.pressure.total_cmp(&b.pressure))
+                        .ok_or(Impossible::NotRated { group: index })
+                });
+                (load, needed)
             });
+            // A tire for which nothing will do is worse than any that asks for much.
+            let rank = |needed: &Result<Limit<MinimumKind>, Impossible>| {
+                needed.as_ref().map_or(f64::INFINITY, |limit| limit.pressure.as_kpa())
+            };
+            let Some((load, needed)) = worst.max_by(|a, b| rank(&a.1).total_cmp(&rank(&b.1)))
+            else {
+                continue;
+            };
             found.push(FixedGroup { group: index, load_state, pressure, load, needed });
         }
     }

@@ -30,6 +30,8 @@ pub enum MinimumKind {
     TurningScrub,
     /// Heat at the cap on the warmest day.
     Heat,
+    /// Lowest pressure of a permit.
+    Permit,
 }
 
 /// What can set the highest pressure.
@@ -39,6 +41,8 @@ pub enum MaximumKind {
     MoldedMaximum,
     /// Stamped on the rim or wheel.
     Rim,
+    /// Highest pressure of a permit.
+    Permit,
     /// The air supply reaches no higher.
     Supply,
     /// What the ground bears; advice, it never empties a window.
@@ -107,6 +111,8 @@ pub struct Limit<Kind> {
     pub pressure: ColdPressure,
     /// Index of the axle group it comes from.
     pub group: usize,
+    /// Which of the group's tire models: 0 is the type's own, then the others fitted.
+    pub tire: usize,
     /// What it was worked out from.
     pub basis: Basis,
     /// Source and standing.

@@ -1,6 +1,7 @@
 //! Every limit that can set the lowest pressure of one axle group on one rung.
 
 use model::source::{Citation, Key, Standing};
+use model::tire::Tire;
 use model::tire::deflection::DeflectionLaw;
 use model::tire::deflection_screen::highest_share_for;
 use model::tire::duals::{BULGE, BULGE_USUAL, DualFit, lowest_pressure};
@@ -16,6 +17,8 @@ use super::tire_load::{full_speed_limit, load_limit};
 
 /// A number the survey states about its own truck.
 pub const SURVEY: Key = Key("survey-statement");
+/// Terms of the road authority.
+pub const PERMIT: Key = Key("permit");
 /// Bead floor where the maker says nothing.
 pub const BEAD: Key = Key("bead-floor");
 /// Closing pressure of self-closing wheel valves.
@@ -33,6 +36,9 @@ const ALLOWANCE_FROM: Speed = Speed::from_mph(41.0);
 pub(super) struct Case<'a> {
     pub index: usize,
     pub group: &'a AxleGroup,
+    /// Which of the group's tire models.
+    pub model: usize,
+    pub tire: &'a Tire,
     pub load: &'a GroupLoad,
     pub state: &'a LoadState,
     pub chains: &'a ChainState,
@@ -55,14 +61,15 @@ pub(super) struct GroupMinimum {
 
 impl Case<'_> {
     pub fn limits(&self) -> Result<GroupMinimum, Impossible> {
-        let tire = &self.group.tire;
+        let tire = self.tire;
         let refused = |reason: String| Impossible::Refused { group: self.index, reason };
         let crossfall = if self.used.used { self.used.crossfall } else { 0.0 };
-        let worst = worst_tire(self.group, self.load, self.state, crossfall);
+        let worst = worst_tire(self.index, self.group, self.state, crossfall);
         let law = DeflectionLaw::of(tire).map_err(|error| refused(error.to_string()))?;
         let warm_up = WarmUp::new(tire, worst.load).map_err(|error| refused(error.to_string()))?;
         let full = full_speed_limit(tire, self.group.fitment, worst.load, self.cap, self.index);
-        let by_load = load_limit(tire, self.group.fitment, worst.load, self.cap, self.index)?;
+        let mut by_load = load_limit(tire, self.group.fitment, worst.load, self.cap, self.index)?;
+        by_load.limit.tire = self.model;
         let from_maker = by_load.limit.kind == MinimumKind::MakerRow;
         let mut limits = vec![by_load.limit];
         if !from_maker {
@@ -74,6 +81,7 @@ impl Case<'_> {
         limits.extend(self.roadside_hot(full.as_ref().ok(), &warm_up));
         limits.extend(self.dual_gap(&law, &worst)?);
         limits.extend(self.chains(full.clone())?);
+        limits.extend(self.permit());
         limits.extend(self.scrub());
         limits.extend(self.heat(&warm_up)?);
         let full_speed = full.ok().map(|limit| limit.pressure);
@@ -87,7 +95,7 @@ impl Case<'_> {
         basis: Basis,
         citation: Citation,
     ) -> Limit<MinimumKind> {
-        Limit { kind, pressure, group: self.index, basis, citation }
+        Limit { kind, pressure, group: self.index, tire: self.model, basis, citation }
     }
 
     fn deflection(
@@ -104,7 +112,7 @@ impl Case<'_> {
     }
 
     fn bead(&self) -> Limit<MinimumKind> {
-        let stated = self.group.tire.bead_minimum;
+        let stated = self.tire.bead_minimum;
         let citation = match stated {
             Some(_) => Citation::of(SURVEY, Standing::Given).at("bead minimum of the tire"),
             None => Citation::of(BEAD, Standing::FromMemory),
@@ -127,7 +135,7 @@ impl Case<'_> {
         if !self.used.united_states {
             return Ok(None);
         }
-        let molded = self.group.tire.molded_maximum;
+        let molded = self.tire.molded_maximum;
         let reading = flat_reading(molded).map_err(|error| Impossible::Refused {
             group: self.index,
             reason: error.to_string(),
@@ -149,7 +157,7 @@ impl Case<'_> {
             return None;
         }
         let full = full?;
-        let rated = self.group.tire.rated(self.group.fitment)?.load;
+        let rated = self.tire.rated(self.group.fitment)?.load;
         let allowance = hot_allowance(rated, ALLOWANCE_FROM)?;
         let reference = self.site.reference.temperature();
         let passes = |p: ColdPressure| {
@@ -176,7 +184,7 @@ impl Case<'_> {
         let Some(pair) = self.group.dual else { return Ok(None) };
         let fit = DualFit {
             spacing: pair.spacing,
-            section_width: self.group.tire.section_width,
+            section_width: self.tire.section_width,
             least_gap: pair.least_gap,
             bulge: BULGE_USUAL,
         };
@@ -199,6 +207,12 @@ impl Case<'_> {
         Ok(Some(self.limit(MinimumKind::Chains, full.pressure, full.basis, citation)))
     }
 
+    fn permit(&self) -> Option<Limit<MinimumKind>> {
+        let pressure = self.used.permit_minimum?;
+        let citation = Citation::of(PERMIT, Standing::Given).at("lowest pressure of the permit");
+        Some(self.limit(MinimumKind::Permit, pressure, Basis::Stated, citation))
+    }
+
     fn scrub(&self) -> Option<Limit<MinimumKind>> {
         let pressure = self.group.scrub_minimum?;
         let citation = Citation::of(SURVEY, Standing::Given).at("turning minimum of the group");
@@ -209,7 +223,7 @@ impl Case<'_> {
     fn heat(&self, warm_up: &WarmUp) -> Result<Option<Limit<MinimumKind>>, Impossible> {
         let passes =
             |p: ColdPressure| self.site.warmest + warm_up.rise(p, self.cap).value <= WARN_AT;
-        let molded = self.group.tire.molded_maximum;
+        let molded = self.tire.molded_maximum;
         let Some(pressure) = lowest_that(passes, molded.scaled(0.1), molded) else {
             return Err(Impossible::TooHot { group: self.index, highest: WARN_AT });
         };

@@ -57,6 +57,10 @@ pub struct RungUse {
     pub public: bool,
     /// Lowest pressure advice of the ground.
     pub ground_maximum: Option<ColdPressure>,
+    /// Highest of the lowest pressures that permits in force ask for.
+    pub permit_minimum: Option<ColdPressure>,
+    /// Lowest of the highest pressures that permits in force allow.
+    pub permit_maximum: Option<ColdPressure>,
     /// Whether any leg uses it.
     pub used: bool,
 }
@@ -80,11 +84,26 @@ impl RungUse {
             found.crossfall = found.crossfall.max(leg.crossfall.abs());
             found.united_states |= leg.jurisdiction == Jurisdiction::UnitedStates;
             found.public |= leg.jurisdiction != Jurisdiction::Private;
-            if let Some(maximum) = leg.ground_maximum {
-                found.ground_maximum =
-                    Some(found.ground_maximum.map_or(maximum, |before| before.min(maximum)));
+            if let Some(permit) = leg.permit.as_ref().filter(|permit| permit.in_force) {
+                found.permit_minimum =
+                    pick(found.permit_minimum, permit.minimum, ColdPressure::max);
+                found.permit_maximum =
+                    pick(found.permit_maximum, permit.maximum, ColdPressure::min);
             }
+            found.ground_maximum =
+                pick(found.ground_maximum, leg.ground_maximum, ColdPressure::min);
         }
         found
+    }
+}
+
+fn pick(
+    a: Option<ColdPressure>,
+    b: Option<ColdPressure>,
+    stricter: fn(ColdPressure, ColdPressure) -> ColdPressure,
+) -> Option<ColdPressure> {
+    match (a, b) {
+        (Some(a), Some(b)) => Some(stricter(a, b)),
+        (a, b) => a.or(b),
     }
 }

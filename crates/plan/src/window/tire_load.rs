@@ -56,6 +56,7 @@ pub(super) fn full_speed_limit(
         kind: MinimumKind::LoadTable,
         pressure: required.pressure,
         group,
+        tire: 0,
         basis: load_basis(load, tire.rated_speed, 0.0, PressureDifference::ZERO),
         citation: exponent.citation().clone(),
     })
@@ -77,6 +78,7 @@ fn approved_maker_row(
                 kind: MinimumKind::MakerRow,
                 pressure: found.pressure,
                 group,
+                tire: 0,
                 basis: load_basis(load, found.speed, 0.0, PressureDifference::ZERO),
                 citation: Citation::of(MAKER, Standing::Given).at(format!(
                     "{}, row {}",
@@ -123,6 +125,7 @@ fn tra_load_limit(found: RestrictedSpeed, load: Mass, tire: &Tire, group: usize)
             kind,
             pressure: found.pressure,
             group,
+            tire: 0,
             basis: load_basis(load, speed, found.load_allowance_pct, found.pressure_addition),
             citation: found.citation,
         },
@@ -166,6 +169,7 @@ fn r54_limit(
             kind: MinimumKind::RestrictedSpeed,
             pressure: found.pressure,
             group,
+            tire: 0,
             basis: load_basis(
                 load,
                 allowance.row_speed,

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use model::haul_cycle::HaulCycle;
+use model::tire::Lapse;
 use plan::{Caution, CellId};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -45,6 +46,18 @@ fn fill(haul: &HaulCycle, caution: &Caution, view: &mut CautionView) -> &'static
         Caution::NeedsApproval { cell } => {
             view.cell(haul, *cell);
             "needs-approval"
+        }
+        Caution::ApprovalLapsed { tire, document, lapse } => {
+            view.name("tire", tire);
+            view.name("document", document);
+            match lapse {
+                Lapse::Expired { on } => {
+                    view.name("date", &on.to_string());
+                    "approval-expired"
+                }
+                Lapse::TireChanged => "approval-tire-changed",
+                Lapse::RimChanged => "approval-rim-changed",
+            }
         }
         Caution::NotPossible { cell, wanted } => {
             view.cell(haul, *cell);

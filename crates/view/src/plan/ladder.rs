@@ -45,6 +45,8 @@ pub struct LimitView {
     pub governed_by: String,
     /// Axle group it comes from.
     pub axle_group: String,
+    /// Tire model it comes from.
+    pub tire: String,
     /// Pressure, cold.
     pub pressure_kpa: f64,
     /// Source key.
@@ -207,6 +209,11 @@ pub(super) fn group_name(haul: &HaulCycle, index: usize) -> String {
     if group.name.contains('.') { group.name.clone() } else { format!("{vehicle}.{}", group.name) }
 }
 
+fn tire_name(haul: &HaulCycle, group: usize, model: usize) -> String {
+    let group = &haul.combination.groups[group];
+    group.tire_models().nth(model).unwrap_or(&group.tire).name.clone()
+}
+
 pub(super) fn standing(standing: Standing) -> &'static str {
     match standing {
         Standing::Read => "read",
@@ -230,6 +237,7 @@ fn limit<Kind: Copy>(
     let mut view = LimitView {
         governed_by: name(limit.kind).to_owned(),
         axle_group: group_name(haul, limit.group),
+        tire: tire_name(haul, limit.group, limit.tire),
         pressure_kpa: limit.pressure.as_kpa(),
         source: limit.citation.key.to_string(),
         locator: limit.citation.locator.clone(),
@@ -280,6 +288,7 @@ pub(super) fn minimum_name(kind: MinimumKind) -> &'static str {
         MinimumKind::Chains => "chains",
         MinimumKind::TurningScrub => "turning-scrub",
         MinimumKind::Heat => "tire-heat",
+        MinimumKind::Permit => "permit-minimum",
     }
 }
 
@@ -287,6 +296,7 @@ pub(super) fn maximum_name(kind: MaximumKind) -> &'static str {
     match kind {
         MaximumKind::MoldedMaximum => "tire-maximum",
         MaximumKind::Rim => "rim-maximum",
+        MaximumKind::Permit => "permit-maximum",
         MaximumKind::Supply => "supply",
         MaximumKind::Ground => "ground",
     }
@@ -340,6 +350,7 @@ pub(super) fn impossible(why: &Impossible) -> (String, Vec<(&'static str, f64)>)
             let name = match by {
                 MaximumKind::Supply => "empty-supply",
                 MaximumKind::Rim => "empty-rim",
+                MaximumKind::Permit => "empty-permit",
                 MaximumKind::MoldedMaximum | MaximumKind::Ground => "empty-tire",
             };
             (name, vec![("lowest_kpa", lowest.as_kpa()), ("highest_kpa", highest.as_kpa())])
