@@ -18,6 +18,25 @@ caution-cold-tires = Pressures are for cold tires at { $temperature }. A warm ti
 caution-service-rule = At or under 80 % of the pressure needed, a tire is taken off and inspected by trained people. This is our reading of 29 CFR 1910.177: cold pressure of the worst tire against the load and speed actually run.
 caution-reads-only = This program only reads vehicles. It sends nothing to them.
 
+# Cautions of a plan, with their numbers. Cells are joined in one list.
+caution-needs-approval = Needs the tire maker's approval before it is driven: { $cells }.
+caution-not-possible = Not possible, and not wanted on this haul: { $cells }.
+caution-not-possible-wanted = Not possible, and this haul wants it: { $cells }.
+caution-slower-rung-used = { $load_state }: { $wanted } is not possible; { $rung } is used in its place.
+caution-fixed-group-too-soft = { $axle_group }, { $load_state }: its fixed pressure is too low for its load. Raise it or take load off.
+caution-wheel-ends-shut = { $axle_group }: { $count } wheel ends are shut by hand; their tires do not follow a change.
+caution-hand-set-too-low = { $cell }: { $wanted } was set by hand and lies under the lowest, { $lowest }. It was not used.
+caution-above-ground-advice = { $cell }: the ground would like { $advice } or less; the tire does not allow it.
+caution-lead-does-not-fit = Change point { $number } at { $place }: the change is not complete where it must be. See its options.
+caution-before-first-move = { $channel }: raise before the first move after the coldest night.
+caution-held-too-long = { $load_state }: { $rung } is held for { $road }; its hold limit is { $limit }.
+caution-compressor-over-limit = The compressor runs { $longest } without a pause; its limit is { $limit }.
+caution-supply-touches-brakes = Supply falls to { $lowest }; at { $threshold } tire air stops, so that the brakes keep theirs.
+caution-crossfall-not-assessed = { $load_state }: the height of the load is not known, so crossfall adds nothing to the low side. Unknown is not safe: measure it.
+caution-estimated-weight = Weights are estimates, not weighed: { $groups }.
+caution-driving-habits = How hard the driver brakes, pulls and corners is assumed (common practice, no source).
+caution-not-driven = The haul cannot be driven as surveyed: { $reason }.
+
 # After a fast loss of pressure, in this order.
 caution-loss-stop-filling = After a fast loss: stop filling from the cab.
 caution-loss-slow = Slow gently. No hard braking or steering.

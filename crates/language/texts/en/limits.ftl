@@ -27,3 +27,33 @@ limit-other-group = another axle group on the same air channel
 limit-service-rule = 80 % of the pressure needed
 limit-heavier-state = unknown load state: next heavier state used
 limit-unknown-trailer = unknown trailer: road pressure
+limit-restricted-speed = restricted-speed table
+
+# The same in a column of a table.
+limit-brief-load-table = load table
+limit-brief-restricted-speed = restricted speed
+limit-brief-maker-row = maker's row
+limit-brief-deflection = deflection
+limit-brief-bead = bead
+limit-brief-wheel-valve = wheel valve
+limit-brief-flat-rule = half of molded max
+limit-brief-roadside-hot = roadside, hot tire
+limit-brief-dual-gap = dual gap
+limit-brief-chains = chains
+limit-brief-turning-scrub = turning scrub
+limit-brief-tire-heat = tire heat
+limit-brief-tire-maximum = molded maximum
+limit-brief-rim-maximum = rim
+limit-brief-supply = supply
+limit-brief-ground = ground (advice)
+
+# Why a cell is not possible.
+why-overloaded = the worst tire carries { $load }, more than the { $highest } it may carry at { $cap }
+why-too-fast = the speed cap of { $cap } is above the { $rated } of the tire's speed symbol
+why-too-hot = the air in the tire passes { $highest } at every pressure
+why-duals-touch = the duals touch at every pressure with a spacing of { $spacing }
+why-no-deflection = no pressure keeps the deflection under { $share }
+why-empty-supply = it must be set to { $lowest }, and the supply reaches { $highest }
+why-empty-rim = it must be set to { $lowest }, and the rim bears { $highest }
+why-empty-tire = it must be set to { $lowest }, and the molded maximum is { $highest }
+why-not-rated = the tire has no rating for this fitment

@@ -1,6 +1,6 @@
 # The plan page, top to bottom.
 plan-title = Pressure plan
-plan-for-haul = Plan for haul { $haul }
+plan-for-haul = Pressure plan for haul { $haul }
 plan-combination = Combination
 plan-route = Route
 plan-draft = Draft: not issued, not for the driver
@@ -87,3 +87,130 @@ plan-standing-given = given for this fleet
 plan-standing-practice = common practice, no source
 plan-standing-memory = from memory: compare with the source before use
 plan-extrapolated = outside the range its source covers
+
+# The page in a terminal: labels of tables, and short lines.
+plan-route-forward = { $route }, { $length }; the load goes up the chainage
+plan-route-backward = { $route }, { $length }; the load goes down the chainage
+plan-cold-named-at = Temperatures
+plan-temperatures = cold pressures are those at { $reference }; planned for { $coldest } to { $warmest }
+plan-controller = Controller
+plan-controller-unit = works in { $unit }
+plan-controller-other-unit = works in { $unit }; the value to set is shown in { $unit } too, and that one counts
+plan-breaks-limits = { $count ->
+    [one] DO NOT DRIVE THIS PLAN AS IT STANDS: it breaks a limit, named under Cautions.
+   *[other] DO NOT DRIVE THIS PLAN AS IT STANDS: it breaks { $count } limits, named under Cautions.
+}
+plan-axle-groups = Axle groups and loads
+plan-tire = Tire
+plan-tires = Tires
+plan-single = single
+plan-dual = dual
+plan-fixed-pressure = fixed pressure
+
+plan-ladder-how = Set: what the controller is set to, for the warmest tire on the rung. Cold: what that leaves in a cold tire. Lowest and highest: the window, cold.
+plan-ladder-same = the same as { $chains }
+plan-cap = Cap
+plan-set = Set
+plan-cold = Cold
+plan-lowest-governed-by = Lowest governed by
+plan-approval-brief-maker = tire maker
+plan-approval-brief-standard = standard
+plan-cell-not-possible = { $cell } is not possible: { $why }.
+plan-cell-hold = { $cell }: at most { $distance } at a time, by the maker's row; then stop or raise.
+plan-rung-unused = This haul does not use: { $rungs }.
+
+plan-ground = The ground would like
+plan-advice-only = or less (advice)
+plan-stack-sealed-gauge = sealed gauge at this altitude
+plan-stack-hand-set = set higher by hand
+plan-stack-sums-to = { $items }: set { $set } (warmest tire { $warmest })
+plan-worst-tire = { $load } on the worst tire
+plan-covers = covers { $speed }
+plan-load-allowance = load allowance { $share }
+plan-pressure-added = { $pressure } added by the row
+plan-deflection-at-most = at most { $share } of section height
+plan-from-reading = from { $pressure }
+plan-at-temperature = at { $temperature }
+plan-least-gap = { $gap } at least
+plan-standing-brief-read = read
+plan-standing-brief-given = given
+plan-standing-brief-memory = from memory
+
+plan-fixed-groups = Groups at a fixed pressure
+plan-worst-tire-load = Worst tire
+plan-holds-cold = Holds, cold
+plan-needs-cold = Needs, cold
+plan-verdict = Verdict
+plan-enough = enough
+plan-too-low = TOO LOW
+plan-morning-after = Morning after
+plan-morning-how = Parked on the lowest rung, after a night at { $coldest }: what a gauge reads, against what the empty tire needs there.
+plan-parked-on = Parked on
+plan-reads = Reads
+plan-needs = Needs
+plan-share = Share
+plan-may-move = may move off
+plan-raise-first = RAISE FIRST
+
+plan-change-points-how = In the order of travel. Start at the place or before it; the new speed cap holds from the start of a lowering, and from the end of a raising. Times and leads are nominal: spread is not sampled yet.
+plan-no-change-points = None: one rung serves the whole route.
+plan-run = { $load_state } run
+plan-number = No.
+plan-at = At
+plan-place = Place
+plan-call = Call
+plan-from-to = Rungs
+plan-time = Time
+plan-at-landmark = at { $landmark }
+plan-before-landmark = { $distance } before { $landmark }
+plan-beyond-landmark = { $distance } beyond { $landmark }
+plan-does-not-fit = Change point { $number } does not fit: the change is not complete where it must be.
+plan-chosen-way = Change point { $number } is made so: { $way }.
+plan-other-ways = Change point { $number }, other ways: { $ways }.
+plan-before-descent = Change point { $number } stands further on than it would, because no air is taken on or just before a long descent.
+plan-way-rolling = rolling
+plan-way-go-on-slowly = go on at the lower cap for { $distance } past the place
+plan-way-lay-by = stop in { $place } at { $km } until complete
+plan-way-slower = drive the stretch before it at { $speed } in the mean
+plan-way-other-rung = run on rung { $rung }, which is reached in time
+plan-way-more-air = { $times } times today's compressor delivery
+plan-way-more-road = start { $distance } earlier
+plan-loses = loses { $time }
+plan-gains = saves { $time }
+plan-loses-nothing = costs no time
+plan-wrong-road = { $distance } on the wrong pressure
+plan-late = If the driver calls late, and the air of each change
+plan-late-by = Late by { $distance }
+plan-never = Never
+plan-run-ends = the run ends first
+plan-lowest-supply-brief = Lowest supply
+plan-compressor-run = Compressor without a pause
+
+plan-laden-change = From empty to laden pressures
+plan-way = Way
+plan-time-lost = Time lost
+plan-ordered-at = Ordered at
+plan-empty-road-hard = Empty road at laden pressures
+plan-choice = Choice
+plan-chosen = chosen
+plan-chosen-not-possible = chosen, NOT POSSIBLE
+plan-laden-rolling = rolling, before loading
+plan-laden-while-loading = while loading
+plan-laden-after-loading = standing, after loading
+
+plan-cycle-waited = Waited for pressure alone
+plan-cycle-water = Water taken in, for the dryer
+plan-cycles-per-day = Cycles a day
+plan-part = Part
+plan-waited = Waited
+plan-fuel = Fuel
+plan-compressor-time = Compressor
+plan-phase-shift-start = shift start
+plan-phase-empty = empty run
+plan-phase-loading = loading
+plan-phase-laden = laden run
+plan-phase-unloading = unloading
+
+plan-sources = Sources
+plan-cautions-broken = These break a limit. Do not drive the plan before they are mended:
+plan-cautions-told = Also to know:

@@ -1,0 +1,15 @@
+# Talk of the commands, on standard error.
+check-errors = { $count ->
+    [0] no errors
+    [one] { $count } error
+   *[other] { $count } errors
+}
+check-warnings = { $count ->
+    [0] no warnings
+    [one] { $count } warning
+   *[other] { $count } warnings
+}
+check-sound = Ready to plan: { $hauls }
+check-left-out = Left out until the errors are mended: { $hauls }
+new-next = Next: airtide check { $folder }, then airtide plan { $folder }
+plan-chart-written = Chart written: { $file }
