@@ -70,6 +70,9 @@ fn load_state(name: &str, masses_lb: [f64; 3]) -> LoadState {
                 uncertainty: 0.01,
             })
             .collect(),
+        axles_down: vec![1, 2, 2],
+        body_raised: false,
+        treat_as: None,
         center_height: Some(Length::from_m(2.0)),
         chain_states: vec![
             ChainState { name: "no chains".into(), chained_groups: vec![] },

@@ -29,6 +29,7 @@ pub fn four_channels() -> Combination {
         let half = |load: &GroupLoad| GroupLoad { mass: load.mass / 2.0, ..*load };
         let [steer, drive, trailer] = [&state.groups[0], &state.groups[1], &state.groups[2]];
         state.groups = vec![*steer, half(drive), half(drive), half(trailer), half(trailer)];
+        state.axles_down = vec![1; state.groups.len()];
         for chains in &mut state.chain_states {
             if !chains.chained_groups.is_empty() {
                 chains.chained_groups = vec![1, 2];

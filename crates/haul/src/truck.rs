@@ -261,7 +261,8 @@ fn loaded(
             let (group, load) = combination
                 .groups_of(channel)
                 .map(|(index, group)| {
-                    (group, load_state.groups[index].mass / f64::from(group.tires()))
+                    let tires = load_state.tires_down(index, group).max(1);
+                    (group, load_state.groups[index].mass / f64::from(tires))
                 })
                 .max_by(|a, b| {
                     (a.1 / a.0.tire.single.load).total_cmp(&(b.1 / b.0.tire.single.load))

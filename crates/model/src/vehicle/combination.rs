@@ -46,4 +46,15 @@ impl Combination {
     pub fn groups_of(&self, channel: usize) -> impl Iterator<Item = (usize, &AxleGroup)> {
         self.groups.iter().enumerate().filter(move |(_, group)| group.channel == Some(channel))
     }
+
+    /// Groups fed by the channel that stand on the road in a load state; where all of them are
+    /// lifted, all of them, because lifted tires must keep their bead too.
+    pub fn standing_groups_of<'a>(
+        &'a self,
+        channel: usize,
+        state: &'a LoadState,
+    ) -> impl Iterator<Item = (usize, &'a AxleGroup)> {
+        let none_stands = self.groups_of(channel).all(|(index, _)| state.is_lifted(index));
+        self.groups_of(channel).filter(move |(index, _)| none_stands || !state.is_lifted(*index))
+    }
 }

@@ -2,6 +2,8 @@
 
 use quantity::{Length, Mass};
 
+use super::AxleGroup;
+
 /// How a group's weight was found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Weighing {
@@ -44,6 +46,12 @@ pub struct LoadState {
     pub name: String,
     /// Load of each axle group, in group order.
     pub groups: Vec<GroupLoad>,
+    /// Axles of each group that stand on the road, in group order; 0 when the group is lifted.
+    pub axles_down: Vec<u32>,
+    /// Whether the body is raised, as while tipping.
+    pub body_raised: bool,
+    /// Index of the state whose loads stand here because its own are not known.
+    pub treat_as: Option<usize>,
     /// Height of the center of mass above the road, for the side share on crossfall.
     pub center_height: Option<Length>,
     /// Chain states it may run in; the first is the usual one.
@@ -51,6 +59,16 @@ pub struct LoadState {
 }
 
 impl LoadState {
+    /// Tires of the group with this index that stand on the road; 0 when it is lifted.
+    pub fn tires_down(&self, index: usize, group: &AxleGroup) -> u32 {
+        self.axles_down[index] * 2 * group.tires_per_end()
+    }
+
+    /// Whether the group with this index is lifted.
+    pub fn is_lifted(&self, index: usize) -> bool {
+        self.axles_down[index] == 0
+    }
+
     /// Gross mass.
     pub fn gross(&self) -> Mass {
         self.groups.iter().map(|group| group.mass).sum()

@@ -139,7 +139,7 @@ fn gather(
     let cap = combination.rungs[id.rung].cap;
     let mut minimum: Vec<Limit<MinimumKind>> = Vec::new();
     let mut groups: Vec<((usize, usize), GroupMinimum)> = Vec::new();
-    let fed = combination.groups_of(id.channel).flat_map(|(index, group)| {
+    let fed = combination.standing_groups_of(id.channel, state).flat_map(|(index, group)| {
         group.tire_models().enumerate().map(move |(model, tire)| (index, group, model, tire))
     });
     for (index, group, model, tire) in fed {
@@ -148,7 +148,6 @@ fn gather(
             group,
             model,
             tire,
-            load: &state.groups[index],
             state,
             chains: &state.chain_states[id.chain_state],
             cap,
@@ -259,8 +258,9 @@ fn approval(
     id: CellId,
 ) -> Approval {
     let combination = &haul.combination;
+    let state = &combination.load_states[id.load_state];
     let fitted = || {
-        combination.groups_of(id.channel).flat_map(|(index, group)| {
+        combination.standing_groups_of(id.channel, state).flat_map(|(index, group)| {
             group.tire_models().enumerate().map(move |(model, tire)| (index, group, model, tire))
         })
     };

@@ -46,13 +46,15 @@ pub(crate) fn fixed_groups(haul: &HaulCycle, site: &Site, uses: &[RungUse]) -> V
             let Some(pressure) = group.fixed_pressure.filter(|_| group.channel.is_none()) else {
                 continue;
             };
+            if state.is_lifted(index) {
+                continue;
+            }
             let worst = group.tire_models().enumerate().map(|(model, tire)| {
                 let case = Case {
                     index,
                     group,
                     model,
                     tire,
-                    load: &state.groups[index],
                     state,
                     chains: state.chain_states.first().unwrap_or(&bare),
                     cap,

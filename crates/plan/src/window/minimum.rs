@@ -7,7 +7,7 @@ use model::tire::deflection_screen::highest_share_for;
 use model::tire::duals::{BULGE, BULGE_USUAL, DualFit, lowest_pressure};
 use model::tire::roadside::{CFR_393_75, CVSA, flat_reading, hot_allowance};
 use model::tire::warm_up::{AIR_HEAT_LIMITS, WARN_AT, WarmUp};
-use model::vehicle::{AxleGroup, ChainState, GroupLoad, LoadState, WheelValve};
+use model::vehicle::{AxleGroup, ChainState, LoadState, WheelValve};
 use quantity::{ColdPressure, Length, Speed};
 
 use super::limit::{Basis, Impossible, Limit, MinimumKind};
@@ -39,7 +39,6 @@ pub(super) struct Case<'a> {
     /// Which of the group's tire models.
     pub model: usize,
     pub tire: &'a Tire,
-    pub load: &'a GroupLoad,
     pub state: &'a LoadState,
     pub chains: &'a ChainState,
     pub cap: Speed,

@@ -30,6 +30,9 @@ pub(super) fn load_states(
             Some(LoadState {
                 name: state.name.clone(),
                 groups: groups?,
+                axles_down: Vec::new(),
+                body_raised: false,
+                treat_as: None,
                 center_height: state.center_height_m.map(Length::from_m),
                 chain_states: chain_states?,
             })
