@@ -132,6 +132,18 @@ pub enum Caution {
         /// Load state.
         load_state: usize,
     },
+    /// A load state with the body raised: no low rung in it.
+    BodyRaised {
+        /// Load state.
+        load_state: usize,
+    },
+    /// The loads of a state are not known: those of another stand in for them.
+    TreatedAs {
+        /// Load state.
+        load_state: usize,
+        /// The state whose loads stand in.
+        other: usize,
+    },
     /// Self-closing wheel valves shut before a lowering was complete: the tires stay harder.
     WheelValvesShutEarly {
         /// Index of the channel.
@@ -243,6 +255,12 @@ fn of_survey(haul: &HaulCycle, ladder: &Ladder, found: &mut Vec<Caution>) {
     for (load_state, state) in combination.load_states.iter().enumerate() {
         if crossfall && state.center_height.is_none() {
             found.push(Caution::CrossfallNotAssessed { load_state });
+        }
+        if state.body_raised {
+            found.push(Caution::BodyRaised { load_state });
+        }
+        if let Some(other) = state.treat_as {
+            found.push(Caution::TreatedAs { load_state, other });
         }
         for (group, load) in state.groups.iter().enumerate() {
             if load.weighing == Weighing::Estimate {

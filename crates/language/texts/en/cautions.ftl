@@ -34,6 +34,8 @@ caution-compressor-over-limit = The compressor runs { $longest } without a pause
 caution-supply-touches-brakes = Supply falls to { $lowest }; at { $threshold } tire air stops, so that the brakes keep theirs.
 caution-crossfall-not-assessed = { $load_state }: the height of the load is not known, so crossfall adds nothing to the low side. Unknown is not safe: measure it.
 caution-estimated-weight = Weights are estimates, not weighed: { $groups }.
+caution-body-raised = { $load_state }: the body is raised. No low rung, level firm ground, no turning; lower it before driving on.
+caution-treated-as = { $load_state }: its loads are not known, so those of { $other_state } are used. Weigh it.
 caution-driving-habits = How hard the driver brakes, pulls and corners is assumed (common practice, no source).
 caution-not-driven = The haul cannot be driven as surveyed: { $reason }.
 

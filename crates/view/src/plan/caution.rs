@@ -124,6 +124,15 @@ fn fill(haul: &HaulCycle, caution: &Caution, view: &mut CautionView) -> &'static
             view.name("load_state", &combination.load_states[*load_state].name);
             "estimated-weight"
         }
+        Caution::BodyRaised { load_state } => {
+            view.name("load_state", &combination.load_states[*load_state].name);
+            "body-raised"
+        }
+        Caution::TreatedAs { load_state, other } => {
+            view.name("load_state", &combination.load_states[*load_state].name);
+            view.name("other_state", &combination.load_states[*other].name);
+            "treated-as"
+        }
         Caution::WheelValvesShutEarly { channel } => {
             view.name("channel", &combination.channels[*channel].name);
             "wheel-valves-shut-early"
