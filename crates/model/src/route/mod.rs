@@ -1,6 +1,8 @@
 //! A haul route: legs by chainage, elevation, and places along it.
 
-use quantity::{ColdPressure, Length, Mass, Speed};
+use quantity::{
+    ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Time,
+};
 
 use crate::date::Date;
 
@@ -38,19 +40,32 @@ pub enum Jurisdiction {
     PublicOther,
 }
 
+/// A pressure as an authority means it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum StatedPressure {
+    /// Of cold tires.
+    Cold(ColdPressure),
+    /// As a gauge reads it on the road, on cold or warm tires.
+    AsRead(GaugePressure),
+}
+
 /// What an authority allows on a stretch.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Permit {
     /// Number or title.
     pub number: String,
-    /// Lowest pressure, cold.
-    pub minimum: Option<ColdPressure>,
-    /// Highest pressure, cold.
-    pub maximum: Option<ColdPressure>,
+    /// Lowest pressure.
+    pub minimum: Option<StatedPressure>,
+    /// Highest pressure.
+    pub maximum: Option<StatedPressure>,
+    /// How far a logged pressure may pass them and still count as kept.
+    pub tolerance: Option<PressureDifference>,
     /// Highest speed.
     pub speed: Option<Speed>,
     /// Highest gross mass.
     pub gross_mass: Option<Mass>,
+    /// Longest time between two logged pressures.
+    pub evidence_interval: Option<Time>,
     /// Whether it counts on the day of the plan.
     pub in_force: bool,
     /// Last day it counts.

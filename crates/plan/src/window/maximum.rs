@@ -47,15 +47,22 @@ pub(super) fn limits(
             citation: Citation::of(SUPPLY, Standing::CommonPractice),
         });
     }
+    let permit = |pressure, basis, place: &str| Limit {
+        kind: MaximumKind::Permit,
+        pressure,
+        group: index,
+        tire: 0,
+        basis,
+        citation: Citation::of(PERMIT, Standing::Given).at(place),
+    };
     if let Some(pressure) = used.permit_maximum {
-        found.push(Limit {
-            kind: MaximumKind::Permit,
-            pressure,
-            group: index,
-            tire: 0,
-            basis: Basis::Stated,
-            citation: Citation::of(PERMIT, Standing::Given).at("highest pressure of the permit"),
-        });
+        found.push(permit(pressure, Basis::Stated, "highest pressure of the permit"));
+    }
+    if let Some(reading) = used.permit_highest_reading {
+        // Filled cold, it reads most when the tire is warmest.
+        let basis = Basis::AsRead { reading, temperature: warmest_tire };
+        let pressure = site.cold_of(reading, warmest_tire);
+        found.push(permit(pressure, basis, "highest reading of the permit"));
     }
     if let Some(pressure) = used.ground_maximum {
         found.push(stated(MaximumKind::Ground, pressure, 0, "ground maximum of a leg"));

@@ -81,6 +81,7 @@ impl Case<'_> {
         limits.extend(self.dual_gap(&law, &worst)?);
         limits.extend(self.chains(full.clone())?);
         limits.extend(self.permit());
+        limits.extend(self.permit_reading());
         limits.extend(self.scrub());
         limits.extend(self.heat(&warm_up)?);
         let full_speed = full.ok().map(|limit| limit.pressure);
@@ -210,6 +211,16 @@ impl Case<'_> {
         let pressure = self.used.permit_minimum?;
         let citation = Citation::of(PERMIT, Standing::Given).at("lowest pressure of the permit");
         Some(self.limit(MinimumKind::Permit, pressure, Basis::Stated, citation))
+    }
+
+    /// A reading that must be there on the road is there too on a tire at the coldest ambient.
+    fn permit_reading(&self) -> Option<Limit<MinimumKind>> {
+        let reading = self.used.permit_lowest_reading?;
+        let temperature = self.site.coldest;
+        let pressure = self.site.cold_of(reading, temperature);
+        let citation = Citation::of(PERMIT, Standing::Given).at("lowest reading of the permit");
+        let basis = Basis::AsRead { reading, temperature };
+        Some(self.limit(MinimumKind::Permit, pressure, basis, citation))
     }
 
     fn scrub(&self) -> Option<Limit<MinimumKind>> {

@@ -1,7 +1,7 @@
 //! What the place and the weather fix for every cell.
 
 use model::haul_cycle::{HaulCycle, Weather};
-use model::route::{Jurisdiction, Leg};
+use model::route::{Jurisdiction, Leg, Permit, StatedPressure};
 use model::tire::cold_warm::{Conditions, ConditionsError, as_cold, as_read};
 use quantity::{ColdPressure, GaugePressure, Temperature};
 
@@ -57,10 +57,14 @@ pub struct RungUse {
     pub public: bool,
     /// Lowest pressure advice of the ground.
     pub ground_maximum: Option<ColdPressure>,
-    /// Highest of the lowest pressures that permits in force ask for.
+    /// Highest of the lowest cold pressures that permits in force ask for.
     pub permit_minimum: Option<ColdPressure>,
-    /// Lowest of the highest pressures that permits in force allow.
+    /// Lowest of the highest cold pressures that permits in force allow.
     pub permit_maximum: Option<ColdPressure>,
+    /// Highest of the lowest readings that permits in force ask for.
+    pub permit_lowest_reading: Option<GaugePressure>,
+    /// Lowest of the highest readings that permits in force allow.
+    pub permit_highest_reading: Option<GaugePressure>,
     /// Whether any leg uses it.
     pub used: bool,
 }
@@ -85,23 +89,34 @@ impl RungUse {
             found.united_states |= leg.jurisdiction == Jurisdiction::UnitedStates;
             found.public |= leg.jurisdiction != Jurisdiction::Private;
             if let Some(permit) = leg.permit.as_ref().filter(|permit| permit.in_force) {
-                found.permit_minimum =
-                    pick(found.permit_minimum, permit.minimum, ColdPressure::max);
-                found.permit_maximum =
-                    pick(found.permit_maximum, permit.maximum, ColdPressure::min);
+                found.permit(permit);
             }
             found.ground_maximum =
                 pick(found.ground_maximum, leg.ground_maximum, ColdPressure::min);
         }
         found
     }
+
+    fn permit(&mut self, permit: &Permit) {
+        let (cold, reading) = parts(permit.minimum);
+        self.permit_minimum = pick(self.permit_minimum, cold, ColdPressure::max);
+        self.permit_lowest_reading = pick(self.permit_lowest_reading, reading, GaugePressure::max);
+        let (cold, reading) = parts(permit.maximum);
+        self.permit_maximum = pick(self.permit_maximum, cold, ColdPressure::min);
+        self.permit_highest_reading =
+            pick(self.permit_highest_reading, reading, GaugePressure::min);
+    }
 }
 
-fn pick(
-    a: Option<ColdPressure>,
-    b: Option<ColdPressure>,
-    stricter: fn(ColdPressure, ColdPressure) -> ColdPressure,
-) -> Option<ColdPressure> {
+fn parts(stated: Option<StatedPressure>) -> (Option<ColdPressure>, Option<GaugePressure>) {
+    match stated {
+        Some(StatedPressure::Cold(cold)) => (Some(cold), None),
+        Some(StatedPressure::AsRead(reading)) => (None, Some(reading)),
+        None => (None, None),
+    }
+}
+
+fn pick<P>(a: Option<P>, b: Option<P>, stricter: fn(P, P) -> P) -> Option<P> {
     match (a, b) {
         (Some(a), Some(b)) => Some(stricter(a, b)),
         (a, b) => a.or(b),
