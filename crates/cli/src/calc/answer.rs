@@ -1,0 +1,271 @@
+//! An answer as a page and as a document.
+
+use std::fmt::Write;
+
+use anstyle::Style;
+use language::Amount;
+use model::source::{Citation, Key, Standing};
+use schemars::JsonSchema;
+use serde::Serialize;
+use serde_json::{Map, Value, json};
+
+use super::Given;
+use crate::page::paragraph;
+use crate::register;
+use crate::terminal::{HEADING, LOOK};
+use crate::words::Words;
+
+/// The document of an answer.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct CalcDocument {
+    /// `airtide.calc/1`.
+    pub schema: String,
+    /// The topic.
+    pub topic: String,
+    /// What was put in; keys carry the unit.
+    pub inputs: Map<String, Value>,
+    /// The answer; keys carry the unit.
+    pub results: Map<String, Value>,
+    /// Key of the source of the equation.
+    pub source: String,
+    /// Weakest standing among the sources: `read`, `given`, `common practice, no source` or
+    /// `from memory`.
+    pub standing: String,
+    /// Every source used.
+    pub sources: Vec<SourceView>,
+    /// Where the equation holds.
+    pub validity: String,
+    /// What to know before using the answer.
+    pub warnings: Vec<String>,
+}
+
+/// A source used.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct SourceView {
+    /// Key in the register.
+    pub key: String,
+    /// Title.
+    pub title: String,
+    /// Where in it.
+    pub locator: String,
+    /// How the number stands to it.
+    pub standing: String,
+}
+
+struct Line {
+    name: &'static str,
+    unit: &'static str,
+    value: Value,
+    shown: String,
+}
+
+impl Line {
+    /// `rated-load` and `kg` make `rated_load_kg`.
+    fn key(&self) -> String {
+        let name = self.name.replace('-', "_");
+        if self.unit.is_empty() { name } else { format!("{name}_{}", self.unit) }
+    }
+}
+
+/// An answer under way.
+pub struct Answer {
+    topic: &'static str,
+    inputs: Vec<Line>,
+    results: Vec<Line>,
+    citations: Vec<Citation>,
+    warnings: Vec<String>,
+}
+
+impl Answer {
+    /// An empty answer to a topic.
+    pub fn to(topic: &'static str) -> Self {
+        Self {
+            topic,
+            inputs: Vec::new(),
+            results: Vec::new(),
+            citations: Vec::new(),
+            warnings: Vec::new(),
+        }
+    }
+
+    /// Notes a quantity put in: as typed, and in the reader's unit where that differs.
+    pub fn put_in<T>(
+        &mut self,
+        name: &'static str,
+        unit: &'static str,
+        given: &Given<T>,
+        value: f64,
+        shown: &Amount,
+    ) {
+        let typed = given.text.clone();
+        let plain = |text: &str| text.replace(' ', "");
+        let same = plain(&typed) == plain(&shown.to_string());
+        let shown = if same { shown.to_string() } else { format!("{typed} = {shown}") };
+        self.inputs.push(Line { name, unit, value: json!(value), shown });
+    }
+
+    /// Notes a number or word without a unit that was put in.
+    pub fn put_in_plain(
+        &mut self,
+        name: &'static str,
+        value: impl Into<Value>,
+        shown: impl std::fmt::Display,
+    ) {
+        let (value, shown) = (value.into(), shown.to_string());
+        self.inputs.push(Line { name, unit: "", value, shown });
+    }
+
+    /// Notes a part of the answer.
+    pub fn result(
+        &mut self,
+        name: &'static str,
+        unit: &'static str,
+        value: f64,
+        shown: impl std::fmt::Display,
+    ) {
+        let shown = shown.to_string();
+        self.results.push(Line { name, unit, value: json!(value), shown });
+    }
+
+    /// Cites a source; the first one is the equation's own.
+    pub fn cite(&mut self, citation: Citation) {
+        if !self.citations.contains(&citation) {
+            self.citations.push(citation);
+        }
+    }
+
+    /// Cites a source as the register has it.
+    pub fn cite_key(&mut self, key: Key) {
+        let standing = match register::entry(key.0).map(|entry| entry.standing.as_str()) {
+            Some("read") => Standing::Read,
+            Some("common practice") => Standing::CommonPractice,
+            _ => Standing::FromMemory,
+        };
+        self.cite(Citation::of(key, standing));
+    }
+
+    /// Adds something to know before the answer is used.
+    pub fn warn(&mut self, text: String) {
+        self.warnings.push(text);
+    }
+
+    fn standing(&self) -> Standing {
+        self.citations.iter().map(|citation| citation.standing).max().unwrap_or(Standing::FromMemory)
+    }
+
+    /// Warnings, the standing's own among them.
+    fn all_warnings(&self, words: &Words) -> Vec<String> {
+        let mut all = self.warnings.clone();
+        match self.standing() {
+            Standing::FromMemory => all.push(words.text("caution-from-memory")),
+            Standing::CommonPractice => all.push(words.text("calc-warn-common-practice")),
+            Standing::Read | Standing::Given => {}
+        }
+        all
+    }
+
+    fn validity(&self, words: &Words) -> String {
+        words.text(&format!("calc-validity-{}", self.topic))
+    }
+
+    /// As a document.
+    pub fn document(&self, words: &Words) -> CalcDocument {
+        let map = |lines: &[Line]| {
+            lines.iter().map(|line| (line.key(), line.value.clone())).collect::<Map<_, _>>()
+        };
+        CalcDocument {
+            schema: "airtide.calc/1".to_owned(),
+            topic: self.topic.to_owned(),
+            inputs: map(&self.inputs),
+            results: map(&self.results),
+            source: self.citations.first().map(|one| one.key.to_string()).unwrap_or_default(),
+            standing: standing_word(self.standing()).to_owned(),
+            sources: self
+                .citations
+                .iter()
+                .map(|citation| SourceView {
+                    key: citation.key.to_string(),
+                    title: title(citation),
+                    locator: citation.locator.clone(),
+                    standing: standing_word(citation.standing).to_owned(),
+                })
+                .collect(),
+            validity: self.validity(words),
+            warnings: self.all_warnings(words),
+        }
+    }
+
+    /// As a page.
+    pub fn page(&self, words: &Words) -> String {
+        let mut page = String::new();
+        let label = |line: &Line| words.text(&format!("calc-{}", line.name));
+        let width = |lines: &[Line]| {
+            lines.iter().map(|line| label(line).chars().count()).max().unwrap_or(0)
+        };
+        let mut block = |heading: &str, lines: &[Line], style: Style| {
+            let width = width(lines);
+            put(&mut page, &format!("{HEADING}{}{HEADING:#}\n", words.text(heading)));
+            for line in lines {
+                let pad = width - label(line).chars().count();
+                let text =
+                    format!("  {}{}  {style}{}{style:#}\n", label(line), " ".repeat(pad), line.shown);
+                put(&mut page, &text);
+            }
+        };
+        block("calc-answer", &self.results, HEADING);
+        block("calc-inputs", &self.inputs, Style::new());
+        put(&mut page, &format!("{HEADING}{}{HEADING:#}\n", words.text("calc-validity")));
+        put(&mut page, &paragraph(&self.validity(words), "  ", "  "));
+        put(&mut page, &format!("{HEADING}{}{HEADING:#}\n", words.text("calc-source")));
+        for citation in &self.citations {
+            let place = if citation.locator.is_empty() {
+                String::new()
+            } else {
+                format!(", {}", citation.locator)
+            };
+            let text = format!(
+                "{}{place} [{}]: {}",
+                title(citation),
+                citation.key,
+                words.text(standing_key(citation.standing))
+            );
+            put(&mut page, &paragraph(&text, "  ", "    "));
+        }
+        let warnings = self.all_warnings(words);
+        if !warnings.is_empty() {
+            put(&mut page, &format!("{LOOK}{}{LOOK:#}\n", words.text("calc-warnings")));
+            for warning in &warnings {
+                put(&mut page, &paragraph(warning, "  - ", "    "));
+            }
+        }
+        page
+    }
+}
+
+fn put(page: &mut String, text: &str) {
+    page.write_str(text).expect("a string takes any text");
+}
+
+fn title(citation: &Citation) -> String {
+    register::entry(citation.key.0)
+        .map_or_else(|| citation.key.to_string(), |entry| entry.title.clone())
+}
+
+/// The word of the documents for a standing.
+fn standing_word(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Read => "read",
+        Standing::Given => "given",
+        Standing::CommonPractice => "common practice, no source",
+        Standing::FromMemory => "from memory",
+    }
+}
+
+fn standing_key(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Read => "plan-standing-read",
+        Standing::Given => "plan-standing-given",
+        Standing::CommonPractice => "plan-standing-practice",
+        Standing::FromMemory => "plan-standing-memory",
+    }
+}

@@ -1,0 +1,51 @@
+//! `airtide check`
+
+use view::CheckDocument;
+
+use super::opened::{counted, open};
+use crate::args::{CheckArgs, GlobalArgs};
+use crate::outcome::{Failure, Outcome};
+use crate::terminal::Terminal;
+use crate::words::Words;
+
+pub(super) fn run(
+    args: &CheckArgs,
+    global: &GlobalArgs,
+    terminal: &Terminal,
+) -> Result<Outcome, Failure> {
+    let opened = open(&args.survey)?;
+    let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
+    if global.json {
+        terminal.document(&CheckDocument::new(&opened.problems))?;
+    } else if args.brief {
+        let lines: Vec<String> =
+            opened.problems.iter().map(|problem| format!("{problem}\n")).collect();
+        terminal.data(&lines.concat())?;
+    } else {
+        let color = terminal.colors_output();
+        terminal.data(&survey::report(&opened.problems, &opened.folder, color))?;
+    }
+    terminal.talk(&summary(&opened, &words))?;
+    Ok(if opened.errors().next().is_some() { Outcome::Problems } else { Outcome::Done })
+}
+
+/// What was found, and which hauls can be planned.
+fn summary(opened: &study::Opened, words: &Words) -> String {
+    let mut text = format!("{}\n", counted(opened, words));
+    if let Some(survey) = &opened.survey {
+        let sound: Vec<&str> = survey.hauls.iter().map(|haul| haul.name.as_str()).collect();
+        let left_out: Vec<&str> = survey
+            .haul_names
+            .iter()
+            .map(String::as_str)
+            .filter(|name| !sound.contains(name))
+            .collect();
+        for (key, hauls) in [("check-sound", sound), ("check-left-out", left_out)] {
+            if !hauls.is_empty() {
+                text.push_str(&words.fill(key, &[("hauls", &hauls.join(", "))]));
+                text.push('\n');
+            }
+        }
+    }
+    text
+}

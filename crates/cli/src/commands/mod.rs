@@ -1,0 +1,33 @@
+//! One file a command: the call is checked, the work is asked for, the result is printed.
+
+mod calc;
+mod check;
+mod completions;
+mod man;
+mod new;
+mod opened;
+mod plan;
+pub mod schema;
+mod simulate;
+
+use crate::args::{Command, GlobalArgs};
+use crate::outcome::{Failure, Outcome};
+use crate::terminal::Terminal;
+
+/// Runs a command.
+pub fn run(
+    command: Command,
+    global: &GlobalArgs,
+    terminal: &Terminal,
+) -> Result<Outcome, Failure> {
+    match command {
+        Command::New(args) => new::run(&args, global, terminal),
+        Command::Check(args) => check::run(&args, global, terminal),
+        Command::Plan(args) => plan::run(args, global, terminal),
+        Command::Simulate(args) => simulate::run(args, global, terminal),
+        Command::Calc(args) => calc::run(&args, global, terminal),
+        Command::Schema(args) => schema::run(&args, terminal),
+        Command::Completions(args) => completions::run(&args, terminal),
+        Command::Man(_) => man::run(terminal),
+    }
+}

@@ -1,0 +1,53 @@
+//! What every command on a survey does first.
+
+use std::path::Path;
+
+use quantity::Time;
+use study::Opened;
+
+use crate::outcome::Failure;
+use crate::terminal::Terminal;
+use crate::words::Words;
+
+/// Reads a survey; a path that is no folder is a wrong call.
+pub(super) fn open(path: &Path) -> Result<Opened, Failure> {
+    Opened::read(path).map_err(Failure::call)
+}
+
+/// Tells the problems of a survey on standard error, one line each, with their count.
+pub(super) fn tell_problems(
+    opened: &Opened,
+    words: &Words,
+    terminal: &Terminal,
+) -> Result<(), Failure> {
+    if opened.problems.is_empty() {
+        return Ok(());
+    }
+    let mut text = String::new();
+    for problem in &opened.problems {
+        text.push_str(&problem.to_string());
+        text.push('\n');
+    }
+    terminal.talk(&text)?;
+    terminal.talk(&format!("{}\n", counted(opened, words)))?;
+    Ok(())
+}
+
+/// `2 errors, 1 warning`.
+pub(super) fn counted(opened: &Opened, words: &Words) -> String {
+    let errors = opened.errors().count();
+    let warnings = opened.problems.len() - errors;
+    format!("{}, {}", words.count("check-errors", errors), words.count("check-warnings", warnings))
+}
+
+/// A time step of the call.
+pub(super) fn step(every: Time) -> Result<Time, Failure> {
+    if every.as_s() >= 0.1 {
+        Ok(every)
+    } else {
+        Err(Failure::call(anyhow::anyhow!(
+            "--every {} s is too short; give 0.1s or more",
+            every.as_s()
+        )))
+    }
+}

@@ -1,0 +1,135 @@
+//! `airtide plan`
+
+use std::path::{Path, PathBuf};
+
+use plan::Detail;
+use quantity::Time;
+use study::{Opened, Planned, PlanningError, plan_hauls, simulate};
+use view::{PlanDocument, run_view};
+
+use super::opened::{open, step, tell_problems};
+use crate::args::{GlobalArgs, PlanArgs};
+use crate::outcome::{Failure, Outcome};
+use crate::page;
+use crate::terminal::Terminal;
+use crate::words::Words;
+
+/// A chart asked for.
+struct Chart {
+    file: PathBuf,
+    every: Time,
+}
+
+/// The call, checked.
+struct Request {
+    opened: Opened,
+    haul: Option<String>,
+    chart: Option<Chart>,
+}
+
+impl Request {
+    fn checked(args: PlanArgs) -> Result<Self, Failure> {
+        let every = step(args.every)?;
+        if let Some(file) = &args.chart {
+            check_chart_file(file, args.force)?;
+        }
+        Ok(Self {
+            opened: open(&args.survey)?,
+            haul: args.haul,
+            chart: args.chart.map(|file| Chart { file, every }),
+        })
+    }
+}
+
+fn check_chart_file(file: &Path, force: bool) -> Result<(), Failure> {
+    let svg = file.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("svg"));
+    if !svg {
+        return Err(Failure::call(anyhow::anyhow!(
+            "--chart {} does not end in .svg; charts are drawn as SVG",
+            file.display()
+        )));
+    }
+    if file.symlink_metadata().is_ok() && !force {
+        return Err(Failure::call(anyhow::anyhow!(
+            "'{}' is there already and was left as it is; give another name, or --force to write \
+             over it",
+            file.display()
+        )));
+    }
+    Ok(())
+}
+
+pub(super) fn run(
+    args: PlanArgs,
+    global: &GlobalArgs,
+    terminal: &Terminal,
+) -> Result<Outcome, Failure> {
+    let Request { opened, haul, chart } = Request::checked(args)?;
+    let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
+    tell_problems(&opened, &words, terminal)?;
+    let detail = Detail::default();
+    let planned = planned(&opened, haul.as_deref(), &detail, terminal)?;
+    if chart.is_some() && planned.len() > 1 {
+        let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
+        return Err(Failure::call(anyhow::anyhow!(
+            "one chart shows one haul; choose with --haul: {}",
+            names.join(", ")
+        )));
+    }
+    let document = PlanDocument::new(&planned);
+    if global.json {
+        terminal.document(&document)?;
+    } else {
+        let pages: Vec<String> =
+            document.plans.iter().map(|plan| page::plan(plan, &words)).collect();
+        terminal.data(&pages.join("\n\n"))?;
+    }
+    if let (Some(chart), Some(one)) = (&chart, planned.first()) {
+        draw(chart, one, &detail, &words, terminal)?;
+    }
+    let broken = document.plans.iter().any(|plan| plan.breaks_a_limit);
+    let sound = !broken && opened.errors().next().is_none();
+    Ok(if sound { Outcome::Done } else { Outcome::Problems })
+}
+
+/// Plans the hauls asked for; none where errors leave none to plan, and that is said.
+pub(super) fn planned(
+    opened: &Opened,
+    haul: Option<&str>,
+    detail: &Detail,
+    terminal: &Terminal,
+) -> Result<Vec<Planned>, Failure> {
+    let Some(survey) = &opened.survey else {
+        terminal.error(&anyhow::Error::new(PlanningError::NoneSound))?;
+        return Ok(Vec::new());
+    };
+    match terminal.step("planning", || plan_hauls(survey, haul, detail)) {
+        Ok(planned) => Ok(planned),
+        Err(error @ PlanningError::NoSuchHaul { .. }) => Err(Failure::call(error)),
+        Err(error @ (PlanningError::NoneSound | PlanningError::HasErrors { .. })) => {
+            terminal.error(&anyhow::Error::new(error))?;
+            Ok(Vec::new())
+        }
+        Err(error) => Err(Failure::input(error)),
+    }
+}
+
+fn draw(
+    chart: &Chart,
+    planned: &Planned,
+    detail: &Detail,
+    words: &Words,
+    terminal: &Terminal,
+) -> Result<(), Failure> {
+    let simulated = terminal
+        .step("simulating", || simulate(planned, chart.every, detail))
+        .map_err(Failure::input)?;
+    let strip = report::run_strip(&run_view(planned, &simulated), &words.texts, &words.format)
+        .map_err(Failure::input)?;
+    survey::replace(&chart.file, strip.as_bytes()).map_err(Failure::input)?;
+    terminal.talk(&format!(
+        "{}\n",
+        words.fill("plan-chart-written", &[("file", &chart.file.display())])
+    ))?;
+    Ok(())
+}

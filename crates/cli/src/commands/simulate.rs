@@ -1,0 +1,64 @@
+//! `airtide simulate`
+
+use plan::Detail;
+use quantity::Time;
+use study::{Opened, simulate};
+use view::{RunView, run_view};
+
+use super::opened::{open, step, tell_problems};
+use super::plan::planned;
+use crate::args::{GlobalArgs, SimulateArgs};
+use crate::outcome::{Failure, Outcome};
+use crate::page::csv_of;
+use crate::terminal::Terminal;
+use crate::words::Words;
+
+/// The call, checked.
+struct Request {
+    opened: Opened,
+    haul: Option<String>,
+    every: Time,
+}
+
+impl Request {
+    fn checked(args: SimulateArgs) -> Result<Self, Failure> {
+        Ok(Self { every: step(args.every)?, opened: open(&args.survey)?, haul: args.haul })
+    }
+}
+
+pub(super) fn run(
+    args: SimulateArgs,
+    global: &GlobalArgs,
+    terminal: &Terminal,
+) -> Result<Outcome, Failure> {
+    let Request { opened, haul, every } = Request::checked(args)?;
+    let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
+    tell_problems(&opened, &words, terminal)?;
+    let detail = Detail::default();
+    let planned = planned(&opened, haul.as_deref(), &detail, terminal)?;
+    if global.json && planned.len() > 1 {
+        let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
+        return Err(Failure::call(anyhow::anyhow!(
+            "one document holds one haul; choose with --haul: {}",
+            names.join(", ")
+        )));
+    }
+    let mut sound = !planned.is_empty() && opened.errors().next().is_none();
+    let mut runs: Vec<RunView> = Vec::new();
+    for one in &planned {
+        sound &= !one.plan.breaks_a_limit();
+        match terminal.step("simulating", || simulate(one, every, &detail)) {
+            Ok(simulated) => runs.push(run_view(one, &simulated)),
+            Err(error) => {
+                sound = false;
+                terminal.error(&anyhow::Error::new(error))?;
+            }
+        }
+    }
+    match (global.json, runs.first()) {
+        (true, Some(run)) => terminal.document(run)?,
+        (true, None) => {}
+        (false, _) => terminal.data(&csv_of(&runs).map_err(Failure::input)?)?,
+    }
+    Ok(if sound { Outcome::Done } else { Outcome::Problems })
+}

@@ -1,0 +1,11 @@
+//! Results as a reader gets them: pages for a terminal of 100 columns, tables for programs.
+
+mod csv;
+mod plan;
+mod quantities;
+mod sheet;
+mod text;
+
+pub use csv::csv_of;
+pub use plan::plan;
+pub use text::paragraph;

@@ -1,0 +1,251 @@
+//! Change points in the order of travel, what calling late does, and the change when laden.
+
+use language::{Kind, Round};
+use view::{ChangePointView, ConsequenceView, LadenOptionView, PlanView, WayView};
+
+use super::{head, with_unit};
+use crate::page::quantities::{at_hand, cap, chainage, stretch, time};
+use crate::page::sheet::{Sheet, Side};
+use crate::page::text::paragraph;
+use crate::terminal::{HEADING, WRONG};
+use crate::words::Words;
+
+/// Change points of both runs.
+pub fn points(plan: &PlanView, words: &Words) -> String {
+    if plan.cycle.is_none() {
+        return String::new();
+    }
+    let mut text = head(words, "plan-change-points");
+    if plan.change_points.is_empty() {
+        return text + &paragraph(&words.text("plan-no-change-points"), "  ", "  ");
+    }
+    text.push_str(&paragraph(&words.text("plan-change-points-how"), "  ", "  "));
+    let numbered: Vec<(usize, &ChangePointView)> =
+        plan.change_points.iter().enumerate().map(|(index, point)| (index + 1, point)).collect();
+    let runs = numbered.chunk_by(|(_, a), (_, b)| a.load_state == b.load_state);
+    for run in runs {
+        let Some((_, first)) = run.first() else { continue };
+        let title = words.fill("plan-run", &[("load_state", &first.load_state)]);
+        text.push_str(&format!("\n  {HEADING}{title}{HEADING:#}\n"));
+        text.push_str(&table(run, words));
+        for (number, point) in run {
+            text.push_str(&options(*number, point, words));
+        }
+    }
+    text.push_str(&format!("\n  {HEADING}{}{HEADING:#}\n", words.text("plan-late")));
+    text + &late(&numbered, words)
+}
+
+/// Whether the run goes up the chainage.
+fn forward(point: &ChangePointView) -> bool {
+    point.reach_by_km > point.km || (point.reach_by_km >= point.km && point.reached_km >= point.km)
+}
+
+/// A chainage that must not be passed: shown so that the driver is early.
+fn early(point: &ChangePointView) -> Round {
+    if forward(point) { Round::Down } else { Round::Up }
+}
+
+fn table(run: &[(usize, &ChangePointView)], words: &Words) -> String {
+    let format = &words.format;
+    let distance = format.unit(Kind::Distance);
+    let mut sheet = Sheet::new(vec![
+        (words.text("plan-number"), Side::Right),
+        (with_unit(words, "plan-at", distance), Side::Right),
+        (words.text("plan-place"), Side::Left),
+        (words.text("plan-call"), Side::Left),
+        (words.text("plan-from-to"), Side::Left),
+        (words.text("plan-time"), Side::Right),
+        (words.text("plan-lead"), Side::Right),
+        (with_unit(words, "plan-reach-by", distance), Side::Right),
+        (with_unit(words, "plan-cap", format.unit(Kind::Speed)), Side::Right),
+    ]);
+    for (number, point) in run {
+        let round = early(point);
+        sheet.row(vec![
+            number.to_string(),
+            chainage(format, point.km, round).number,
+            place(point, words),
+            words.text(match point.action.as_str() {
+                "raise" => "plan-start-raising",
+                _ => "plan-start-lowering",
+            }),
+            format!("{} → {}", point.from_rung, point.to_rung),
+            time(format, point.change_time_s).to_string(),
+            stretch(format, point.lead_m, Round::Up).to_string(),
+            chainage(format, point.reach_by_km, round).number,
+            cap(format, point.cap_kmh).number,
+        ]);
+    }
+    sheet.lines()
+}
+
+/// `470 m before gate`.
+fn place(point: &ChangePointView, words: &Words) -> String {
+    let (Some(near), Some(along)) = (&point.near, point.from_landmark_m) else {
+        return words.text("unit-none");
+    };
+    let (key, round) = match along {
+        along if along.abs() < 1.0 => ("plan-at-landmark", Round::Nearest),
+        along if along < 0.0 => ("plan-before-landmark", Round::Up),
+        _ => ("plan-beyond-landmark", Round::Down),
+    };
+    let distance = stretch(&words.format, along.abs(), round);
+    words.fill(key, &[("distance", &distance), ("landmark", near)])
+}
+
+/// What to say of a point that is not simply rolled through.
+fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
+    let mut text = String::new();
+    if !point.fits {
+        let line = words.fill("plan-does-not-fit", &[("number", &number)]);
+        text.push_str(&format!("{WRONG}{}{WRONG:#}\n", paragraph(&line, "  ! ", "    ").trim_end()));
+    }
+    if !point.fits || point.chosen.way != "rolling" {
+        let chosen = way(&point.chosen, words);
+        let line = words.fill("plan-chosen-way", &[("number", &number), ("way", &chosen)]);
+        text.push_str(&paragraph(&line, "  - ", "    "));
+    }
+    if !point.others.is_empty() {
+        let others: Vec<String> = point.others.iter().map(|other| way(other, words)).collect();
+        let line =
+            words.fill("plan-other-ways", &[("number", &number), ("ways", &others.join("; "))]);
+        text.push_str(&paragraph(&line, "  - ", "    "));
+    }
+    if point.before_descent {
+        let line = words.fill("plan-before-descent", &[("number", &number)]);
+        text.push_str(&paragraph(&line, "  - ", "    "));
+    }
+    text
+}
+
+fn way(way: &WayView, words: &Words) -> String {
+    let format = &words.format;
+    let road = |round| way.distance_m.map(|m| stretch(format, m, round).to_string());
+    let unknown = || words.text("unit-unknown");
+    let what = match way.way.as_str() {
+        "go on slowly" => words.fill(
+            "plan-way-go-on-slowly",
+            &[("distance", &road(Round::Up).unwrap_or_else(unknown))],
+        ),
+        "lay-by" => words.fill(
+            "plan-way-lay-by",
+            &[
+                ("place", &way.place.clone().unwrap_or_else(unknown)),
+                (
+                    "km",
+                    &way.km.map_or_else(unknown, |km| {
+                        chainage(format, km, Round::Nearest).to_string()
+                    }),
+                ),
+            ],
+        ),
+        "slower" => words.fill(
+            "plan-way-slower",
+            &[("speed", &way.mean_kmh.map_or_else(unknown, |kmh| cap(format, kmh).to_string()))],
+        ),
+        "other rung" => words
+            .fill("plan-way-other-rung", &[("rung", &way.rung.clone().unwrap_or_else(unknown))]),
+        "more air" => words.fill(
+            "plan-way-more-air",
+            &[(
+                "times",
+                &way.times_the_air.map_or_else(unknown, |times| format.number(times, 1, Round::Up)),
+            )],
+        ),
+        "more road" => words.fill(
+            "plan-way-more-road",
+            &[("distance", &road(Round::Up).unwrap_or_else(unknown))],
+        ),
+        _ => words.text("plan-way-rolling"),
+    };
+    match way.time_lost_s {
+        Some(lost) if lost > 0.5 => {
+            format!("{what} ({})", words.fill("plan-loses", &[("time", &time(format, lost))]))
+        }
+        _ => what,
+    }
+}
+
+/// What calling late or never does, with air and compressor of each change.
+fn late(points: &[(usize, &ChangePointView)], words: &Words) -> String {
+    let format = &words.format;
+    let one_km = chainage(format, 1.0, Round::Nearest);
+    let mut sheet = Sheet::new(vec![
+        (words.text("plan-number"), Side::Right),
+        (words.fill("plan-late-by", &[("distance", &one_km)]), Side::Left),
+        (words.text("plan-never"), Side::Left),
+        (with_unit(words, "plan-lowest-supply-brief", format.unit(Kind::Pressure)), Side::Right),
+        (words.text("plan-compressor-run"), Side::Right),
+    ]);
+    for (number, point) in points {
+        let tell = |found: Option<&ConsequenceView>| {
+            found.map_or_else(|| words.text("plan-run-ends"), |found| consequence(found, words))
+        };
+        sheet.row(vec![
+            number.to_string(),
+            tell(point.late_1_km.as_ref()),
+            tell(point.never.as_ref()),
+            at_hand(format, point.lowest_supply_kpa).number,
+            time(format, point.longest_loaded_s).to_string(),
+        ]);
+    }
+    sheet.lines()
+}
+
+fn consequence(found: &ConsequenceView, words: &Words) -> String {
+    let format = &words.format;
+    let lost = found.time_lost_s;
+    let clock = if lost > 0.5 {
+        words.fill("plan-loses", &[("time", &time(format, lost))])
+    } else if lost < -0.5 {
+        words.fill("plan-gains", &[("time", &time(format, -lost))])
+    } else {
+        words.text("plan-loses-nothing")
+    };
+    let road = stretch(format, found.wrong_road_m, Round::Up);
+    format!("{clock}; {}", words.fill("plan-wrong-road", &[("distance", &road)]))
+}
+
+/// The ways from the empty to the laden pressures, compared.
+pub fn laden(plan: &PlanView, words: &Words) -> String {
+    if plan.laden_change.is_empty() {
+        return String::new();
+    }
+    let mut sheet = Sheet::new(vec![
+        (words.text("plan-way"), Side::Left),
+        (words.text("plan-time"), Side::Right),
+        (words.text("plan-time-lost"), Side::Right),
+        (words.text("plan-ordered-at"), Side::Right),
+        (words.text("plan-empty-road-hard"), Side::Right),
+        (words.text("plan-choice"), Side::Left),
+    ]);
+    for option in &plan.laden_change {
+        sheet.row(laden_row(option, words));
+    }
+    let wait = paragraph(&words.text("caution-wait-complete"), "  ", "  ");
+    head(words, "plan-laden-change") + &sheet.lines() + &wait
+}
+
+fn laden_row(option: &LadenOptionView, words: &Words) -> Vec<String> {
+    let format = &words.format;
+    let none = words.text("unit-none");
+    let choice = match (option.chosen, option.possible) {
+        (true, true) => words.text("plan-chosen"),
+        (true, false) => words.text("plan-chosen-not-possible"),
+        (false, true) => none.clone(),
+        (false, false) => words.text("plan-approval-not-possible"),
+    };
+    vec![
+        words.text(match option.way.as_str() {
+            "rolling" => "plan-laden-rolling",
+            "while loading" => "plan-laden-while-loading",
+            _ => "plan-laden-after-loading",
+        }),
+        option.change_time_s.map_or(none.clone(), |s| time(format, s).to_string()),
+        option.time_lost_s.map_or(none.clone(), |s| time(format, s).to_string()),
+        option.km.map_or(none, |km| chainage(format, km, Round::Nearest).to_string()),
+        stretch(format, option.empty_road_hard_m, Round::Up).to_string(),
+        choice,
+    ]
+}

@@ -1,0 +1,93 @@
+//! What the plan is for: haul, combination, route, temperatures, and the axle groups with loads.
+
+use view::PlanView;
+
+use super::cells::load_states;
+use super::head;
+use crate::page::quantities::{chainage, load, temperature};
+use crate::page::sheet::{Sheet, Side};
+use crate::page::text::paragraph;
+use crate::terminal::{HEADING, WRONG};
+use crate::words::Words;
+use language::Round;
+
+/// Title, and what the plan is for.
+pub fn heading(plan: &PlanView, words: &Words) -> String {
+    let format = &words.format;
+    let near = |km: f64| chainage(format, km, Round::Nearest);
+    let route = match plan.laden_direction.as_str() {
+        "backward" => "plan-route-backward",
+        _ => "plan-route-forward",
+    };
+    let unit = format.unit(language::Kind::Pressure);
+    let controller = if plan.controller_unit == unit {
+        words.fill("plan-controller-unit", &[("unit", &plan.controller_unit)])
+    } else {
+        words.fill("plan-controller-other-unit", &[("unit", &plan.controller_unit)])
+    };
+    let facts = [
+        ("plan-combination", plan.combination.clone()),
+        (
+            "plan-route",
+            words.fill(route, &[("route", &plan.route), ("length", &near(plan.route_km))]),
+        ),
+        (
+            "plan-cold-named-at",
+            words.fill(
+                "plan-temperatures",
+                &[
+                    ("reference", &temperature(format, plan.reference_temperature_c)),
+                    ("coldest", &temperature(format, plan.coldest_c)),
+                    ("warmest", &temperature(format, plan.warmest_c)),
+                ],
+            ),
+        ),
+        ("plan-controller", controller),
+    ];
+    let title = words.fill("plan-for-haul", &[("haul", &plan.haul)]);
+    let mut text = format!("{HEADING}{title}{HEADING:#}\n{}\n", words.text("plan-draft"));
+    let width = facts.iter().map(|(key, _)| words.text(key).chars().count()).max().unwrap_or(0);
+    for (key, fact) in facts {
+        let label = words.text(key);
+        let pad = " ".repeat(width - label.chars().count());
+        let others = " ".repeat(width + 4);
+        text.push_str(&paragraph(&fact, &format!("  {label}{pad}  "), &others));
+    }
+    if plan.breaks_a_limit {
+        let broken = super::cautions::broken(plan, words).len();
+        let warning = words.count("plan-breaks-limits", broken);
+        text.push_str(&format!("{WRONG}{warning}{WRONG:#}\n"));
+    }
+    text
+}
+
+/// Axle groups with their tires, channels and loads.
+pub fn axle_groups(plan: &PlanView, words: &Words) -> String {
+    let format = &words.format;
+    let unit = format.unit(language::Kind::Load);
+    let mut headings = vec![
+        (words.text("plan-axle-group"), Side::Left),
+        (words.text("plan-tire"), Side::Left),
+        (words.text("plan-tires"), Side::Left),
+        (words.text("plan-channel"), Side::Left),
+    ];
+    headings
+        .extend(load_states(plan).iter().map(|state| (format!("{state}\n{unit}"), Side::Right)));
+    let mut sheet = Sheet::new(headings);
+    for group in &plan.axle_groups {
+        let fitment = words.text(match group.fitment.as_str() {
+            "dual" => "plan-dual",
+            _ => "plan-single",
+        });
+        let channel = group.channel.clone().unwrap_or_else(|| words.text("plan-fixed-pressure"));
+        let mut row = vec![
+            group.name.clone(),
+            group.tire.clone(),
+            format!("{} {fitment}", group.tires),
+            channel,
+        ];
+        row.extend(group.loads_kg.iter().map(|kg| load(format, *kg).number));
+        sheet.row(row);
+    }
+    head(words, "plan-axle-groups") + &sheet.lines()
+}

@@ -1,0 +1,44 @@
+//! The page of a plan, top to bottom.
+
+mod cautions;
+mod cells;
+mod changes;
+mod cycle;
+mod decided;
+mod groups;
+mod heading;
+mod ladder;
+mod sources;
+
+use view::PlanView;
+
+use crate::terminal::HEADING;
+use crate::words::Words;
+
+/// The page of one plan.
+pub fn plan(plan: &PlanView, words: &Words) -> String {
+    let parts = [
+        heading::heading(plan, words),
+        heading::axle_groups(plan, words),
+        ladder::ladder(plan, words),
+        decided::decided(plan, words),
+        groups::fixed(plan, words),
+        groups::morning(plan, words),
+        changes::points(plan, words),
+        changes::laden(plan, words),
+        cycle::cycle(plan, words),
+        sources::sources(plan, words),
+        cautions::cautions(plan, words),
+    ];
+    parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("\n")
+}
+
+/// A line that heads a part of the page.
+fn head(words: &Words, key: &str) -> String {
+    format!("{HEADING}{}{HEADING:#}\n", words.text(key))
+}
+
+/// A column heading with the unit under it.
+fn with_unit(words: &Words, key: &str, unit: &str) -> String {
+    format!("{}\n{unit}", words.text(key))
+}

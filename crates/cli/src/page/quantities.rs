@@ -1,0 +1,78 @@
+//! Numbers of a document, back to the kinds of quantity their keys name.
+
+use language::{Amount, Format, Round};
+use quantity::{
+    ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Temperature, Time, Volume,
+};
+
+/// A lowest cold pressure, or one to hold: never shown below.
+pub fn lowest(format: &Format, kpa: f64) -> Amount {
+    format.pressure(ColdPressure::from_kpa(kpa), Round::Up)
+}
+
+/// A highest cold pressure: never shown above.
+pub fn highest(format: &Format, kpa: f64) -> Amount {
+    format.pressure(ColdPressure::from_kpa(kpa), Round::Down)
+}
+
+/// A value to set, as the controller reads it: never shown below.
+pub fn to_set(format: &Format, kpa: f64) -> Amount {
+    format.pressure(GaugePressure::from_kpa(kpa), Round::Up)
+}
+
+/// Pressure there is: never shown above, but for less than a pascal that a simulation cannot tell.
+pub fn at_hand(format: &Format, kpa: f64) -> Amount {
+    let pascals = (kpa * 1e3).round();
+    format.pressure(GaugePressure::from_kpa(pascals / 1e3), Round::Down)
+}
+
+/// Something added.
+pub fn added(format: &Format, kpa: f64) -> Amount {
+    format.pressure(PressureDifference::from_kpa(kpa), Round::Nearest)
+}
+
+/// A speed cap: never shown above.
+pub fn cap(format: &Format, kmh: f64) -> Amount {
+    format.speed(Speed::from_kmh(kmh), Round::Down)
+}
+
+/// A load: never shown below.
+pub fn load(format: &Format, kg: f64) -> Amount {
+    format.load(Mass::from_kg(kg), Round::Up)
+}
+
+/// A stretch of road: in short units up to a kilometer.
+pub fn stretch(format: &Format, m: f64, round: Round) -> Amount {
+    let length = Length::from_m(m);
+    if m.abs() < 1000.0 { format.span(length, round) } else { format.distance(length, round) }
+}
+
+/// A chainage.
+pub fn chainage(format: &Format, km: f64, round: Round) -> Amount {
+    format.distance(Length::from_km(km), round)
+}
+
+/// A time to allow: in seconds up to two minutes, never shown below.
+pub fn time(format: &Format, s: f64) -> Amount {
+    let time = Time::from_s(s);
+    if s.abs() < 120.0 {
+        format.seconds(time, Round::Up)
+    } else {
+        format.minutes(time, Round::Up)
+    }
+}
+
+/// A volume of fuel: never shown below.
+pub fn fuel(format: &Format, l: f64) -> Amount {
+    format.liquid(Volume::from_l(l), Round::Up)
+}
+
+/// A temperature.
+pub fn temperature(format: &Format, c: f64) -> Amount {
+    format.temperature(Temperature::from_celsius(c), Round::Nearest)
+}
+
+/// A percentage: never shown below.
+pub fn percent(format: &Format, pct: f64) -> Amount {
+    format.percent(pct / 100.0, 1, Round::Up)
+}
