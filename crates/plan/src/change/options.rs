@@ -116,7 +116,7 @@ fn on_stretch(
     let attempt = run.attempt(approach, from, run.target(change.into.rung), base)?;
     let reached = attempt.complete.unwrap_or(run.course.length());
     let mut ways = Vec::new();
-    if reached > end {
+    if reached > end && attempt.time > Time::ZERO {
         let mean = quantity::Speed::from_m_per_s((end - from).as_m() / attempt.time.as_s());
         let usual = run.clock_at(approach.before(end), end, base)?.clock()
             - run.clock_at(approach.before(from), from, base)?.clock();

@@ -71,7 +71,8 @@ pub(super) fn closed_to_raising(haul: &HaulCycle, course: &Course) -> Vec<(Lengt
 
 /// What is left of a stretch when closed stretches are taken out of it.
 pub(super) fn open_stretches(from: Length, to: Length, closed: &[(Length, Length)]) -> Vec<Open> {
-    let mut open = vec![Open { from, to }];
+    let long_enough = |stretch: &Open| stretch.to - stretch.from > Length::from_m(CLOSE);
+    let mut open: Vec<Open> = Some(Open { from, to }).into_iter().filter(long_enough).collect();
     for &(a, b) in closed {
         open = open
             .into_iter()
@@ -80,7 +81,7 @@ pub(super) fn open_stretches(from: Length, to: Length, closed: &[(Length, Length
                 let after = Open { from: stretch.from.max(b), to: stretch.to };
                 [before, after]
             })
-            .filter(|stretch| stretch.to - stretch.from > Length::from_m(CLOSE))
+            .filter(long_enough)
             .collect();
     }
     open.sort_by(|a, b| a.from.total_cmp(&b.from));
@@ -105,5 +106,6 @@ mod tests {
     fn nothing_is_left_when_all_is_closed() {
         let m = Length::from_m;
         assert!(open_stretches(m(0.0), m(100.0), &[(m(0.0), m(500.0))]).is_empty());
+        assert!(open_stretches(m(500.0), m(100.0), &[]).is_empty());
     }
 }

@@ -3,13 +3,14 @@
 
 use std::sync::Arc;
 
+use haul::{CyclePlan, Sample, Trace};
 use model::haul_cycle::HaulCycle;
 use model::route::{Jurisdiction, Leg, Profile, Surface};
 use model::tire::{Fitment, MakerRow, MakerTable, Tire};
 use model::vehicle::{DualPair, GroupLoad};
 use plan::window::{Limit, MinimumKind};
-use plan::{Cell, CellId, Ladder};
-use quantity::{ColdPressure, Length, Mass, PressureDifference, Speed};
+use plan::{Action, Cell, CellId, ChangePoint, Detail, Driven, Ladder, Plan, simulate};
+use quantity::{ColdPressure, Length, Mass, PressureDifference, Speed, Time};
 
 pub const EMPTY: usize = example::EMPTY;
 pub const LADEN: usize = example::LADEN;
@@ -164,4 +165,48 @@ pub fn route(
     let points = profile.iter().map(|&(km, m)| (Length::from_km(km), Length::from_m(m))).collect();
     haul.route.profile = Profile::new(points).expect("rising");
     haul.route.lay_bys.clear();
+}
+
+/// Gravel and then highway on a profile, loaded where the gravel begins.
+pub fn two_legs(gravel_km: f64, profile: &[(f64, f64)]) -> HaulCycle {
+    let mut haul = example::haul();
+    let legs = [
+        ("gravel", 0.0, gravel_km, Surface::Gravel, 40.0),
+        ("highway", gravel_km, gravel_km + 15.0, Surface::Paved, 85.0),
+    ];
+    route(&mut haul, &legs, profile);
+    haul
+}
+
+pub fn level(gravel_km: f64) -> HaulCycle {
+    two_legs(gravel_km, &[(0.0, 0.0), (100.0, 0.0)])
+}
+
+pub fn planned(haul: &HaulCycle) -> (Plan, Driven) {
+    let plan = Plan::of(haul, &Detail::default()).expect("weather in range");
+    let driven = plan.driven.clone().unwrap_or_else(|why| panic!("{why}"));
+    (plan, driven)
+}
+
+/// The first raise of the laden run.
+pub fn raise(driven: &Driven) -> &ChangePoint {
+    driven
+        .points
+        .iter()
+        .find(|point| point.load_state == LADEN && point.action == Action::Raise)
+        .expect("a raise")
+}
+
+/// Every step of the cycle driven as planned.
+pub fn trace(haul: &HaulCycle, plan: &Plan, cycle: &CyclePlan) -> Vec<Sample> {
+    let mut trace = Trace::every(Time::ZERO);
+    simulate(haul, &plan.ladder, cycle, &Detail::default(), &mut trace).expect("it drives");
+    trace.samples().to_vec()
+}
+
+/// Travel distance at which the change to a rung was complete on the laden run.
+pub fn complete(samples: &[Sample], rung: usize) -> Length {
+    let mut laden = samples.iter().filter(|s| s.load_state == LADEN && s.rung == rung);
+    assert!(laden.by_ref().any(|sample| sample.changing && sample.speed.as_kmh() > 0.0));
+    laden.find(|sample| !sample.changing).expect("complete at last").travelled
 }
