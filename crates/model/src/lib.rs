@@ -10,6 +10,7 @@ pub mod date;
 pub mod ground;
 pub mod haul_cycle;
 pub mod motion;
+pub mod road;
 pub mod route;
 pub mod source;
 pub mod tire;
