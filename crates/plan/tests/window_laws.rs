@@ -12,6 +12,7 @@ use quantity::{Mass, PressureDifference, Speed};
 const RUNG: usize = 2;
 
 #[derive(Debug, Clone, Copy)]
+#[expect(clippy::struct_excessive_bools, reason = "independent traits of a combination")]
 struct Kind {
     single: bool,
     metric: bool,
