@@ -52,6 +52,18 @@ impl Envelope {
         Self { v2, limit_v2: limit, braking: style.braking }
     }
 
+    /// The same for a driver who is faster or slower everywhere by a factor.
+    #[must_use]
+    pub fn scaled(&self, factor: f64) -> Self {
+        let square = factor * factor;
+        let scale = |values: &[f64]| values.iter().map(|v2| v2 * square).collect();
+        Self {
+            v2: scale(&self.v2),
+            limit_v2: scale(&self.limit_v2),
+            braking: self.braking * square,
+        }
+    }
+
     /// Highest v² at a place inside a cell.
     pub(crate) fn v2_at(&self, course: &Course, index: usize, s: f64) -> f64 {
         let left = (course.cells[index].to - s).max(0.0);

@@ -30,4 +30,4 @@ pub use leg_times::times_between;
 pub use state::{State, Totals};
 pub use stepper::{StandUntil, Stepper, StepperError};
 pub use trace::{NoRecord, Record, Sample, Trace};
-pub use truck::{SetPressures, Truck, TruckError};
+pub use truck::{SetPressures, Truck, TruckError, Variation};

@@ -1,7 +1,7 @@
 //! One step of the run: a piece of road, or a piece of standing time.
 
 use model::air::{ChannelOrder, MAX_CHANNELS, NetworkError, Surroundings};
-use quantity::{GaugePressure, Length, Speed, Time, Volume, VolumeFlow};
+use quantity::{GaugePressure, Length, PressureDifference, Speed, Time, Volume, VolumeFlow};
 
 use crate::breathing::{EngineRun, Resting};
 use crate::trace::{Record, Sample};
@@ -136,6 +136,20 @@ impl<'a> Stepper<'a> {
         state.v = 0.0;
         state.cell = 0;
         state.braking = false;
+    }
+
+    /// Takes a state from the same run on another cutting of the course.
+    pub fn take_over(&self, state: &mut State) {
+        state.cell = self.course.cell_at(state.s);
+    }
+
+    /// Puts the tires of every channel off by a difference, as a real truck may find them.
+    pub fn put_off(&self, state: &mut State, off: PressureDifference) {
+        for channel in 0..self.truck.channels {
+            let temperature = state.tire_temperature[channel];
+            let pressure = state.air.tire(channel, temperature) + off;
+            state.air.set_tire(channel, pressure, temperature);
+        }
     }
 
     /// Takes the load on or off; what the tires hold is then unproven for the new load.

@@ -5,7 +5,10 @@ use model::haul_cycle::{HaulCycle, Weather};
 use model::motion::air_density;
 use model::tire::warm_up::{WarmUp, WarmUpError};
 use model::vehicle::{Combination, WheelValve};
-use quantity::{AbsolutePressure, GaugePressure, Length, RotationalSpeed, Speed, Volume};
+use quantity::{
+    AbsolutePressure, GaugePressure, Length, RotationalSpeed, Speed, TemperatureDifference, Time,
+    Volume,
+};
 
 /// The pressures the controller is set to, as it reads them, for every cell.
 #[derive(Debug, Clone, PartialEq)]
@@ -104,6 +107,24 @@ pub struct Truck {
     pub(crate) has_reserve: bool,
 }
 
+/// What is different about another truck of the same type on another day: factors, and an interval.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Variation {
+    /// Compressor delivery.
+    pub delivery: f64,
+    /// Conductances.
+    pub conductance: f64,
+    /// Tire volumes.
+    pub tire_volume: f64,
+    /// Engine speed while pulling.
+    pub engine_speed: f64,
+    /// Ambient temperature.
+    pub ambient: TemperatureDifference,
+}
+
+/// Longest step of the air while spread is sampled.
+const SAMPLING_STEP: Time = Time::from_s(3.0);
+
 /// Share of the exponent by which rolling resistance falls with pressure on hard roads.
 const ROLLING_EXPONENT: f64 = -0.3; // tyre maker practice, `rolling-resistance-pressure`
 
@@ -173,6 +194,19 @@ impl Truck {
     /// Ambient pressure of the site.
     pub fn ambient(&self) -> AbsolutePressure {
         self.weather.ambient_pressure
+    }
+
+    /// Another truck of the same type on another day.
+    #[must_use]
+    pub fn varied(&self, other: &Variation) -> Self {
+        let mut truck = self.clone();
+        truck.network = self
+            .network
+            .varied(other.delivery, other.conductance, other.tire_volume)
+            .with_largest_step(SAMPLING_STEP);
+        truck.working = self.working * other.engine_speed;
+        truck.weather.ambient = self.weather.ambient + other.ambient;
+        truck
     }
 
     /// The same truck with `times` the compressor delivery; `None` if that cannot be built.

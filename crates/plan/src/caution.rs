@@ -90,6 +90,11 @@ pub enum Caution {
         /// Index of the change point.
         point: usize,
     },
+    /// The nominal change fits, but fewer than nine of ten do.
+    LeadFitsOnlyNominally {
+        /// Index of the change point.
+        point: usize,
+    },
     /// Before the first move the tires must be brought up.
     BeforeFirstMove {
         /// Index of the channel.
@@ -233,7 +238,7 @@ fn of_cells(haul: &HaulCycle, ladder: &Ladder, found: &mut Vec<Caution>) {
 
 fn of_survey(haul: &HaulCycle, ladder: &Ladder, found: &mut Vec<Caution>) {
     let combination = &haul.combination;
-    let tires = combination.groups.iter().flat_map(|group| group.tire_models());
+    let tires = combination.groups.iter().flat_map(model::vehicle::AxleGroup::tire_models);
     for tire in tires {
         let Some(table) = &tire.maker_table else { continue };
         let Some(lapse) = table.lapsed else { continue };
@@ -278,6 +283,9 @@ fn of_drive(haul: &HaulCycle, ladder: &Ladder, driven: &Driven, found: &mut Vec<
     for (index, point) in driven.points.iter().enumerate() {
         if !point.fits {
             found.push(Caution::LeadDoesNotFit { point: index });
+        }
+        if point.fits && point.fits_p90 == Some(false) {
+            found.push(Caution::LeadFitsOnlyNominally { point: index });
         }
     }
     let states = [haul.empty_state, haul.laden_state];

@@ -6,10 +6,10 @@ use haul::{
 };
 use model::air::water_taken_in;
 use model::haul_cycle::HaulCycle;
-use quantity::{Mass, Time};
+use quantity::{Length, Mass, Time};
 
 use crate::Detail;
-use crate::change::{ChangePoint, LadenChoice, Run, choose_laden_change, walk};
+use crate::change::{ChangePoint, LadenChoice, Run, Sampling, Workers, choose_laden_change, walk};
 use crate::ladder::Ladder;
 use crate::sections::{NoRung, Section, sections};
 
@@ -61,6 +61,9 @@ pub struct Driven {
     pub sections: [Vec<Section>; 2],
 }
 
+/// Longest cell of the road while a change is sampled.
+const SAMPLING_CELL: Length = Length::from_m(50.0);
+
 /// A haul with its truck and courses, ready to be driven.
 struct Ready {
     truck: Truck,
@@ -107,8 +110,11 @@ pub(crate) fn drive(
     haul: &HaulCycle,
     ladder: &Ladder,
     detail: &Detail,
+    workers: &dyn Workers,
 ) -> Result<Driven, NotDriven> {
     let Ready { truck, empty, laden } = ready(haul, ladder, detail)?;
+    let (empty_coarse, laden_coarse) =
+        Course::of_haul(haul, detail.cell.max(SAMPLING_CELL), &detail.style)?;
     let mut replaced = Vec::new();
     let (empty_state, laden_state) = (haul.empty_state, haul.laden_state);
     let empty_sections = usable_sections(haul, ladder, &empty, empty_state, &mut replaced)?;
@@ -116,6 +122,7 @@ pub(crate) fn drive(
     let empty_run = Run {
         truck: &truck,
         course: &empty,
+        coarse: &empty_coarse,
         sections: &empty_sections,
         style: detail.style,
         load_state: empty_state,
@@ -123,6 +130,7 @@ pub(crate) fn drive(
     let laden_run = Run {
         truck: &truck,
         course: &laden,
+        coarse: &laden_coarse,
         sections: &laden_sections,
         style: detail.style,
         load_state: laden_state,
@@ -131,7 +139,8 @@ pub(crate) fn drive(
     let laden_start = laden_run.target(laden_sections[0].rung);
 
     let begin = after_shift_start(haul, &empty_run, empty_start)?;
-    let walked = walk(haul, &empty_run, &begin)?;
+    let sampling = Sampling { samples: detail.samples, workers };
+    let walked = walk(haul, &empty_run, &begin, sampling)?;
     let caps = empty_run.caps_of(&walked.changes);
     let (laden_change, rolled) =
         choose_laden_change(haul, &empty_run, &walked.last, &caps, laden_start)?;
@@ -140,7 +149,7 @@ pub(crate) fn drive(
     let empty_caps = empty_run.caps_of(&changes);
     let loaded =
         after_loading(haul, &empty_run, &walked.last, &changes, &empty_caps, &laden_change)?;
-    let laden_walked = walk(haul, &laden_run, &loaded)?;
+    let laden_walked = walk(haul, &laden_run, &loaded, sampling)?;
     let laden_caps = laden_run.caps_of(&laden_walked.changes);
 
     let mut points = walked.points;

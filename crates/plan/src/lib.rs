@@ -4,6 +4,7 @@
 //! must be said to people is an enum with its numbers. Each number keeps what decided it.
 
 pub mod caution;
+pub mod chance;
 pub mod change;
 mod drive;
 pub mod ladder;
@@ -19,6 +20,7 @@ use quantity::Length;
 
 pub use caution::Caution;
 pub use change::{Action, ChangePoint, Consequence, LadenChoice, LadenOption, Stop, Way, WayTaken};
+pub use change::{ChangeSpread, OneByOne, Sampled, Workers};
 pub use drive::{Driven, NotDriven, simulate};
 pub use ladder::Ladder;
 pub use morning::MorningAfter;
@@ -31,11 +33,13 @@ pub struct Detail {
     pub cell: Length,
     /// Driving habits assumed.
     pub style: DrivingStyle,
+    /// Samples of a change; none leaves only the nominal change.
+    pub samples: usize,
 }
 
 impl Default for Detail {
     fn default() -> Self {
-        Self { cell: Length::from_m(10.0), style: DrivingStyle::default() }
+        Self { cell: Length::from_m(10.0), style: DrivingStyle::default(), samples: 128 }
     }
 }
 
@@ -69,9 +73,21 @@ impl Plan {
     /// [`PlanError`] for weather outside the range of the gas law. Everything else that
     /// cannot be done is part of the plan, with its reason.
     pub fn of(haul: &HaulCycle, detail: &Detail) -> Result<Self, PlanError> {
+        Self::with_workers(haul, detail, &OneByOne)
+    }
+
+    /// The same, with samples worked by somebody else; the result is the same to the last digit.
+    ///
+    /// # Errors
+    /// As [`Self::of`].
+    pub fn with_workers(
+        haul: &HaulCycle,
+        detail: &Detail,
+        workers: &dyn Workers,
+    ) -> Result<Self, PlanError> {
         let (ladder, fixed) = Ladder::of(haul)?;
         let morning = morning::after(haul, &ladder)?;
-        let driven = drive::drive(haul, &ladder, detail);
+        let driven = drive::drive(haul, &ladder, detail, workers);
         let cautions = caution::gather(haul, &ladder, &fixed, &morning, &driven);
         Ok(Self { ladder, fixed, morning, driven, cautions })
     }

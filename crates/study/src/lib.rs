@@ -6,7 +6,9 @@
 mod open;
 mod planning;
 mod simulation;
+mod threads;
 
 pub use open::{OpenError, Opened};
 pub use planning::{Planned, PlanningError, plan_hauls};
 pub use simulation::{Simulated, SimulationError, simulate};
+pub use threads::Threads;

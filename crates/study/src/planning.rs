@@ -2,6 +2,8 @@
 
 use model::haul_cycle::HaulCycle;
 use plan::{Detail, Plan, PlanError};
+
+use crate::threads::Threads;
 use rayon::prelude::*;
 use survey::Survey;
 
@@ -56,7 +58,7 @@ pub fn plan_hauls(
     chosen(survey, haul)?
         .into_par_iter()
         .map(|haul| {
-            let plan = Plan::of(haul, detail)
+            let plan = Plan::with_workers(haul, detail, &Threads)
                 .map_err(|error| PlanningError::Plan { haul: haul.name.clone(), error })?;
             Ok(Planned { haul: haul.clone(), plan })
         })

@@ -24,6 +24,12 @@ impl CubicTable {
         Self { from, cells_per_unit: 1.0 / width, cells }
     }
 
+    /// The same with every value times `factor`.
+    pub(super) fn scaled(&self, factor: f64) -> Self {
+        let cells = self.cells.iter().map(|cell| cell.map(|c| c * factor)).collect();
+        Self { cells, ..*self }
+    }
+
     /// Value and slope at `x`; the end cells are continued outside the table.
     #[inline]
     pub(super) fn at(&self, x: f64) -> (f64, f64) {

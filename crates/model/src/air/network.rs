@@ -276,6 +276,31 @@ impl Network {
         self
     }
 
+    /// Another truck of the same type: delivery, conductances and tire volumes times a factor each.
+    ///
+    /// Flow is in proportion to conductance, so nothing is tabulated anew.
+    ///
+    /// # Panics
+    /// If a factor is not above zero.
+    #[must_use]
+    pub fn varied(&self, delivery: f64, conductance: f64, tire_volume: f64) -> Self {
+        let factors = [delivery, conductance, tire_volume];
+        assert!(factors.iter().all(|factor| *factor > 0.0), "a factor is above zero");
+        let mut other = self.clone();
+        other.compressor.displacement = other.compressor.displacement * delivery;
+        other.protection_c *= conductance;
+        for channel in &mut other.channels {
+            channel.fill = channel.fill.scaled(conductance);
+            channel.vent = channel.vent.scaled(conductance);
+            channel.tire_volume *= tire_volume;
+            if let Some(closing) = &mut channel.closing {
+                closing.valve = closing.valve.map(|valve| valve.scaled(conductance));
+                closing.rest = closing.rest.scaled(conductance);
+            }
+        }
+        other
+    }
+
     /// How many air channels it has.
     pub fn channels(&self) -> usize {
         self.channels.len()

@@ -158,6 +158,11 @@ impl Restriction {
         Self::new(self.c * f64::from(n), self.b)
     }
 
+    /// The same with its conductance times a factor above zero.
+    pub(super) fn scaled(self, factor: f64) -> Self {
+        Self { c: self.c * factor, b: self.b }
+    }
+
     /// Mass flow from `p1` at temperature `t1` to `p2`.
     ///
     /// Above a pressure ratio of 0.999 the law is linear, so that its slope stays finite.

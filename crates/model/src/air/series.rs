@@ -76,6 +76,17 @@ impl SeriesCurve {
         })
     }
 
+    /// The same path with every conductance times `factor`.
+    #[must_use]
+    pub fn scaled(&self, factor: f64) -> Self {
+        Self {
+            choked: self.choked * factor,
+            choke_ratio: self.choke_ratio,
+            linear_slope: self.linear_slope * factor,
+            table: self.table.scaled(factor),
+        }
+    }
+
     /// Sonic conductance of the whole.
     pub fn sonic_conductance(&self) -> SonicConductance {
         SonicConductance::from_m3_per_s_pa(self.choked)

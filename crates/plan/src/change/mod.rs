@@ -6,10 +6,13 @@ mod options;
 mod point;
 mod run;
 mod search;
+mod spread;
+mod sure;
 mod walk;
 
 pub(crate) use laden::choose as choose_laden_change;
 pub use laden::{LadenChoice, LadenOption};
 pub use point::{Action, ChangePoint, Consequence, Stop, Way, WayTaken};
 pub(crate) use run::Run;
-pub(crate) use walk::walk;
+pub use spread::{ChangeSpread, OneByOne, Sampled, Workers};
+pub(crate) use walk::{Sampling, walk};

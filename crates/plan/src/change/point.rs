@@ -3,6 +3,8 @@
 use haul::Target;
 use quantity::{GaugePressure, Length, Speed, Time};
 
+use super::spread::ChangeSpread;
+
 /// Which way the pressure goes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Action {
@@ -98,8 +100,12 @@ pub struct ChangePoint {
     pub reached: Length,
     /// Distance from the place to where it is complete at the latest.
     pub lead: Length,
-    /// How long it takes.
+    /// How long it takes, nominally.
     pub time: Time,
+    /// How changes spread that begin there, where they were sampled.
+    pub spread: Option<ChangeSpread>,
+    /// Whether nine of ten changes are complete where they must be; unknown without samples.
+    pub fits_p90: Option<bool>,
     /// Speed cap while it is under way.
     pub cap: Speed,
     /// Lowest service pressure meanwhile.

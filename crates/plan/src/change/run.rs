@@ -13,6 +13,8 @@ use crate::sections::Section;
 pub(crate) struct Run<'a> {
     pub truck: &'a Truck,
     pub course: &'a Course,
+    /// The same run in longer cells, for samples.
+    pub coarse: &'a Course,
     pub sections: &'a [Section],
     pub style: DrivingStyle,
     /// Pressures of this load state are the ones wanted.
@@ -70,6 +72,20 @@ impl<'a> Run<'a> {
         Ok(Approach { states })
     }
 
+    /// The state in which the truck comes to `start`.
+    pub fn arrive(
+        &self,
+        approach: &Approach,
+        start: Length,
+        caps: &[CappedStretch],
+    ) -> Result<State, StepperError> {
+        let envelope = self.envelope(caps);
+        let stepper = Stepper::new(self.truck, self.course, &envelope, self.style);
+        let mut state = approach.before(start - Length::from_m(SLOWING_ROAD)).clone();
+        stepper.drive_to(&mut state, start, &mut NoRecord)?;
+        Ok(state)
+    }
+
     /// Orders a change at `start`, having resumed from the approach, and drives until it is
     /// complete or the run ends.
     pub fn attempt(
@@ -81,8 +97,7 @@ impl<'a> Run<'a> {
     ) -> Result<Attempt, StepperError> {
         let envelope = self.envelope(caps);
         let stepper = Stepper::new(self.truck, self.course, &envelope, self.style);
-        let mut state = approach.before(start - Length::from_m(SLOWING_ROAD)).clone();
-        stepper.drive_to(&mut state, start, &mut NoRecord)?;
+        let mut state = self.arrive(approach, start, caps)?;
         state.forget_extremes(self.truck.ambient());
         let begun = state.clock();
         stepper.order(&mut state, to);

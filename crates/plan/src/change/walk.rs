@@ -9,6 +9,8 @@ use super::options::{Refused, when_it_does_not_fit};
 use super::point::{Action, ChangePoint, Way, WayTaken};
 use super::run::{Approach, Attempt, Run};
 use super::search::{Open, closed_to_raising, latest, open_stretches};
+use super::spread::Workers;
+use super::sure::make_sure;
 use crate::sections::Section;
 
 /// Why a run could not be planned.
@@ -24,13 +26,25 @@ pub(crate) struct Walked {
 }
 
 /// Plans every change of a run that begins in `start`.
-pub(crate) fn walk(haul: &HaulCycle, run: &Run<'_>, start: &State) -> Result<Walked, WalkError> {
+pub(crate) fn walk(
+    haul: &HaulCycle,
+    run: &Run<'_>,
+    start: &State,
+    sampling: Sampling<'_>,
+) -> Result<Walked, WalkError> {
     let mut walked = Walked { changes: Vec::new(), points: Vec::new(), last: start.clone() };
     for pair in run.sections.windows(2) {
-        let change = Change { haul, run, from: pair[0], into: pair[1] };
+        let change = Change { haul, run, sampling, from: pair[0], into: pair[1] };
         change.plan(&mut walked)?;
     }
     Ok(walked)
+}
+
+/// How many samples of each change, and who works them.
+#[derive(Clone, Copy)]
+pub(crate) struct Sampling<'a> {
+    pub samples: usize,
+    pub workers: &'a dyn Workers,
 }
 
 /// One change between two sections.
@@ -38,6 +52,7 @@ pub(crate) fn walk(haul: &HaulCycle, run: &Run<'_>, start: &State) -> Result<Wal
 pub(super) struct Change<'a> {
     pub haul: &'a HaulCycle,
     pub run: &'a Run<'a>,
+    pub sampling: Sampling<'a>,
     pub from: Section,
     pub into: Section,
 }
@@ -63,11 +78,15 @@ impl Change<'_> {
         let to = run.target(self.into.rung);
         let found = latest(run, &approach, to, &open, &caps, &permits)?;
         match found {
-            Some(attempt) => {
+            Some(nominal) => {
+                let sure = make_sure(self, &approach, &open, nominal, &base)?;
+                let attempt = sure.attempt;
                 walked.changes.push(PlannedChange { at: attempt.start, to, standing: false });
                 let others = self.lay_by_beside(&approach, earliest, &base)?;
                 let chosen = WayTaken { way: Way::Rolling, time_lost: Some(Time::ZERO) };
-                let point = self.point(&approach, &attempt, chosen, others, &base)?;
+                let mut point = self.point(&approach, &attempt, chosen, others, &base)?;
+                point.spread = sure.spread;
+                point.fits_p90 = sure.fits_p90;
                 walked.points.push(point);
                 walked.last = attempt.end;
             }
@@ -171,6 +190,8 @@ impl Change<'_> {
             reached: run.course.chainage(complete),
             lead: complete.max(place) - attempt.start,
             time: attempt.time,
+            spread: None,
+            fits_p90: None,
             cap: cap_from.min(cap_to),
             lowest_supply: attempt.lowest_supply,
             longest_loaded: attempt.longest_loaded,

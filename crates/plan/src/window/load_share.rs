@@ -27,12 +27,7 @@ pub struct WorstTire {
 /// # Validity
 /// Small crossfall, no suspension roll; without a center height the crossfall adds nothing,
 /// and the plan says so.
-pub fn worst_tire(
-    index: usize,
-    group: &AxleGroup,
-    state: &LoadState,
-    crossfall: f64,
-) -> WorstTire {
+pub fn worst_tire(index: usize, group: &AxleGroup, state: &LoadState, crossfall: f64) -> WorstTire {
     let load = &state.groups[index];
     let shift = state.center_height.map_or(0.0, |h| crossfall.abs() * (h / group.track));
     let side_share = (load.heavier_side_share + shift).min(1.0);

@@ -94,6 +94,10 @@ fn fill(haul: &HaulCycle, caution: &Caution, view: &mut CautionView) -> &'static
             view.number("change_point", (point + 1) as f64);
             "lead-does-not-fit"
         }
+        Caution::LeadFitsOnlyNominally { point } => {
+            view.number("change_point", (point + 1) as f64);
+            "lead-fits-only-nominally"
+        }
         Caution::BeforeFirstMove { channel } => {
             view.name("channel", &combination.channels[*channel].name);
             "before-first-move"

@@ -53,11 +53,11 @@ pub struct ChangePointView {
     pub to_rung: String,
     /// `raise` or `lower`.
     pub action: String,
-    /// How long it takes (nominal until spread is sampled).
+    /// How long it takes: the middle of the samples, or nominally without samples.
     pub change_time_s: f64,
-    /// The time that nine of ten changes keep; `null` until spread is sampled.
+    /// The time that nine of ten changes keep; `null` without samples.
     pub change_time_p90_s: Option<f64>,
-    /// Lead (nominal until spread is sampled).
+    /// Lead that nine of ten changes keep, or nominally without samples.
     pub lead_m: f64,
     /// Chainage where it must be complete.
     pub reach_by_km: f64,
@@ -67,6 +67,8 @@ pub struct ChangePointView {
     pub cap_kmh: f64,
     /// Whether it is complete where it must be.
     pub fits: bool,
+    /// Whether nine of ten changes are; `null` without samples.
+    pub fits_p90: Option<bool>,
     /// Whether a sustained descent moved it forward.
     pub before_descent: bool,
     /// Lowest service pressure meanwhile.
@@ -214,8 +216,9 @@ pub(super) fn point(haul: &HaulCycle, point: &ChangePoint) -> ChangePointView {
             Action::Lower => "lower",
         }
         .to_owned(),
-        change_time_s: point.time.as_s(),
-        change_time_p90_s: None,
+        change_time_s: point.spread.map_or(point.time, |spread| spread.time_p50).as_s(),
+        change_time_p90_s: point.spread.map(|spread| spread.time_p90.as_s()),
+        fits_p90: point.fits_p90,
         lead_m: point.lead.as_m(),
         reach_by_km: point.reach_by.as_km(),
         reached_km: point.reached.as_km(),
