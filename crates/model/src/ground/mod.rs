@@ -1,6 +1,14 @@
 //! What the ground does under wheels: stress, strength, go or no-go, pull, ruts, gravel, resistance.
 
+pub mod adhesion;
+pub mod bekker;
+pub mod cone_index;
+pub mod rut_soil;
+pub mod soil_class;
+pub mod soil_grade;
 pub mod soil_stress;
+pub mod strength;
+pub mod wheel_pull;
 
 use crate::source::Citation;
 
