@@ -3,11 +3,16 @@
 pub mod adhesion;
 pub mod bekker;
 pub mod cone_index;
+pub mod gravel;
+pub mod gravel_thickness;
+pub mod reduced_pressure_trials;
+pub mod rolling_resistance;
 pub mod rut_soil;
 pub mod soil_class;
 pub mod soil_grade;
 pub mod soil_stress;
 pub mod strength;
+pub mod washboard;
 pub mod wheel_pull;
 
 use crate::source::Citation;
