@@ -2,7 +2,7 @@
 
 use std::fmt::Display;
 
-use language::{Arg, Format, Texts, UnitProfile};
+use language::{Arg, Format, LanguageError, Texts, UnitProfile};
 
 use crate::args::GlobalArgs;
 use crate::outcome::Failure;
@@ -48,6 +48,7 @@ impl Words {
         };
         match Self::new(units, &survey.language) {
             Ok(words) => Ok(words),
+            Err(error @ LanguageError::BrokenTexts { .. }) => Err(Failure::input(error)),
             Err(error) => {
                 terminal.note(&format!("survey.toml: {error}; going on in English"))?;
                 Self::new(units, DEFAULT_LANGUAGE).map_err(Failure::call)
@@ -55,7 +56,7 @@ impl Words {
         }
     }
 
-    fn new(units: UnitProfile, language: &str) -> Result<Self, language::LanguageError> {
+    fn new(units: UnitProfile, language: &str) -> Result<Self, LanguageError> {
         Ok(Self { texts: Texts::new(language)?, format: Format::new(units, language)? })
     }
 

@@ -1,13 +1,14 @@
 //! Flow through a restriction, and the time to fill or vent a volume through it.
 
-use language::Round;
+use language::{Kind, Round};
 use model::air::sources::{CLOSED_FORMS, REFERENCE_AIR, RESTRICTION};
 use model::air::{Restriction, adiabatic_fill_time, adiabatic_vent, fill_time, vent_time};
 use quantity::{AbsolutePressure, SonicConductance, Time, Volume};
 
-use super::{Answer, Given};
+use super::{Answer, Given, repeated};
 use crate::args::{FillTimeArgs, FlowArgs, VentTimeArgs};
 use crate::outcome::Failure;
+use crate::page::fine;
 use crate::words::Words;
 
 pub(super) fn flow(args: &FlowArgs, words: &Words) -> Result<Answer, Failure> {
@@ -17,12 +18,12 @@ pub(super) fn flow(args: &FlowArgs, words: &Words) -> Result<Answer, Failure> {
     pressure(&mut answer, words, "upstream-abs", &args.upstream_abs);
     pressure(&mut answer, words, "downstream-abs", &args.downstream_abs);
     let temperature = &args.temperature;
-    let shown = format.temperature(temperature.value, Round::Nearest);
-    answer.put_in("temperature", "c", temperature, temperature.value.as_celsius(), &shown);
+    let shown = repeated(words, &temperature.text, temperature.value, Kind::Temperature);
+    answer.put_in("temperature", "c", temperature.value.as_celsius(), shown);
     let found = restriction
         .mass_flow(args.upstream_abs.value, temperature.value, args.downstream_abs.value)
         .map_err(Failure::input)?;
-    let shown = format.mass_flow(found, Round::Nearest);
+    let shown = fine(format, Kind::MassFlow, found, Round::Nearest);
     answer.result("mass-flow", "kg_s", found.as_kg_per_s(), shown);
     let ratio = args.downstream_abs.value.ratio_to(args.upstream_abs.value);
     answer.result("pressure-ratio", "", ratio, format.number(ratio, 3, Round::Nearest));
@@ -81,15 +82,15 @@ fn restriction(
     c: &Given<SonicConductance>,
     b: f64,
 ) -> Result<Restriction, Failure> {
-    let shown = words.format.conductance(c.value, Round::Nearest);
-    answer.put_in("conductance", "dm3_s_bar", c, c.value.as_dm3_per_s_bar(), &shown);
+    let shown = repeated(words, &c.text, c.value, Kind::Conductance);
+    answer.put_in("conductance", "dm3_s_bar", c.value.as_dm3_per_s_bar(), shown);
     answer.put_in_plain("critical-ratio", b, b);
     Restriction::new(c.value, b).map_err(Failure::input)
 }
 
 fn volume(answer: &mut Answer, words: &Words, given: &Given<Volume>) {
-    let shown = words.format.air_volume(given.value, Round::Nearest);
-    answer.put_in("volume", "l", given, given.value.as_l(), &shown);
+    let shown = repeated(words, &given.text, given.value, Kind::AirVolume);
+    answer.put_in("volume", "l", given.value.as_l(), shown);
 }
 
 fn pressure(
@@ -98,11 +99,11 @@ fn pressure(
     name: &'static str,
     given: &Given<AbsolutePressure>,
 ) {
-    let shown = words.format.pressure(given.value, Round::Nearest);
-    answer.put_in(name, "kpa", given, given.value.as_kpa(), &shown);
+    let shown = repeated(words, &given.text, given.value, Kind::Pressure);
+    answer.put_in(name, "kpa", given.value.as_kpa(), shown);
 }
 
 fn time(answer: &mut Answer, words: &Words, name: &'static str, found: Time) {
-    let seconds = words.format.number(found.as_s(), 1, Round::Nearest);
-    answer.result(name, "s", found.as_s(), format!("{seconds} s"));
+    let shown = fine(&words.format, Kind::Seconds, found, Round::Nearest);
+    answer.result(name, "s", found.as_s(), shown);
 }

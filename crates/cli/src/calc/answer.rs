@@ -1,15 +1,10 @@
 //! An answer as a page and as a document.
 
-use std::fmt::Write;
-
-use anstyle::Style;
-use language::Amount;
 use model::source::{Citation, Key, Standing};
 use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
-use super::Given;
 use crate::page::paragraph;
 use crate::register;
 use crate::terminal::{HEADING, LOOK};
@@ -88,19 +83,8 @@ impl Answer {
         }
     }
 
-    /// Notes a quantity put in: as typed, and in the reader's unit where that differs.
-    pub fn put_in<T>(
-        &mut self,
-        name: &'static str,
-        unit: &'static str,
-        given: &Given<T>,
-        value: f64,
-        shown: &Amount,
-    ) {
-        let typed = given.text.clone();
-        let plain = |text: &str| text.replace(' ', "");
-        let same = plain(&typed) == plain(&shown.to_string());
-        let shown = if same { shown.to_string() } else { format!("{typed} = {shown}") };
+    /// Notes a quantity put in.
+    pub fn put_in(&mut self, name: &'static str, unit: &'static str, value: f64, shown: String) {
         self.inputs.push(Line { name, unit, value: json!(value), shown });
     }
 
@@ -197,53 +181,46 @@ impl Answer {
 
     /// As a page.
     pub fn page(&self, words: &Words) -> String {
-        let mut page = String::new();
-        let label = |line: &Line| words.text(&format!("calc-{}", line.name));
-        let width = |lines: &[Line]| {
-            lines.iter().map(|line| label(line).chars().count()).max().unwrap_or(0)
-        };
-        let mut block = |heading: &str, lines: &[Line], style: Style| {
-            let width = width(lines);
-            put(&mut page, &format!("{HEADING}{}{HEADING:#}\n", words.text(heading)));
-            for line in lines {
-                let pad = width - label(line).chars().count();
-                let text =
-                    format!("  {}{}  {style}{}{style:#}\n", label(line), " ".repeat(pad), line.shown);
-                put(&mut page, &text);
-            }
-        };
-        block("calc-answer", &self.results, HEADING);
-        block("calc-inputs", &self.inputs, Style::new());
-        put(&mut page, &format!("{HEADING}{}{HEADING:#}\n", words.text("calc-validity")));
-        put(&mut page, &paragraph(&self.validity(words), "  ", "  "));
-        put(&mut page, &format!("{HEADING}{}{HEADING:#}\n", words.text("calc-source")));
-        for citation in &self.citations {
-            let place = if citation.locator.is_empty() {
-                String::new()
-            } else {
-                format!(", {}", citation.locator)
-            };
-            let text = format!(
-                "{}{place} [{}]: {}",
-                title(citation),
-                citation.key,
-                words.text(standing_key(citation.standing))
-            );
-            put(&mut page, &paragraph(&text, "  ", "    "));
-        }
+        let head = |key: &str| format!("{HEADING}{}{HEADING:#}\n", words.text(key));
+        let mut parts = vec![head("calc-answer") + &lines(&self.results, words)];
         let warnings = self.all_warnings(words);
         if !warnings.is_empty() {
-            put(&mut page, &format!("{LOOK}{}{LOOK:#}\n", words.text("calc-warnings")));
-            for warning in &warnings {
-                put(&mut page, &paragraph(warning, "  - ", "    "));
-            }
+            let list: String =
+                warnings.iter().map(|warning| paragraph(warning, "  - ", "    ")).collect();
+            parts.push(format!("{LOOK}{}{LOOK:#}\n{list}", words.text("calc-warnings")));
         }
-        page
+        parts.push(head("calc-inputs") + &lines(&self.inputs, words));
+        parts.push(head("calc-validity") + &paragraph(&self.validity(words), "  ", "  "));
+        let sources: String = self.citations.iter().map(|one| cited(one, words)).collect();
+        parts.push(head("calc-source") + &sources);
+        parts.join("\n")
     }
 }
 
-fn put(page: &mut String, text: &str) {
-    page.write_str(text).expect("a string takes any text");
+/// Labels and numbers, the numbers even.
+fn lines(lines: &[Line], words: &Words) -> String {
+    let label = |line: &Line| words.text(&format!("calc-{}", line.name));
+    let width = lines.iter().map(|line| label(line).chars().count()).max().unwrap_or(0);
+    lines
+        .iter()
+        .map(|line| {
+            let label = label(line);
+            let pad = " ".repeat(width - label.chars().count());
+            format!("  {label}{pad}  {}\n", line.shown)
+        })
+        .collect()
+}
+
+/// A source in full.
+fn cited(citation: &Citation, words: &Words) -> String {
+    let place = if citation.locator.is_empty() {
+        String::new()
+    } else {
+        format!(", {}", citation.locator)
+    };
+    let standing = words.text(standing_key(citation.standing));
+    let text = format!("{}{place} [{}]: {standing}", title(citation), citation.key);
+    paragraph(&text, "  ", "    ")
 }
 
 fn title(citation: &Citation) -> String {

@@ -2,7 +2,11 @@
 
 use std::str::FromStr;
 
+use language::{Kind, Round};
 use quantity::{Force, Mass, ParseError, Unit};
+
+use crate::page::fine;
+use crate::words::Words;
 
 /// A value with the text it was read from.
 #[derive(Debug, Clone)]
@@ -42,6 +46,16 @@ impl FromStr for TireLoad {
             }),
             Err(other) => Err(other),
         }
+    }
+}
+
+/// A value as typed, and in the reader's unit where it was typed in another.
+pub fn repeated<Q: Unit>(words: &Words, typed: &str, value: Q, kind: Kind) -> String {
+    let shown = kind.shown(words.format.profile());
+    let own = typed.strip_suffix(shown.symbol).map(str::trim_end);
+    match own.filter(|number| number.parse::<f64>().is_ok()) {
+        Some(number) => format!("{number} {}", shown.label),
+        None => format!("{typed} = {}", fine(&words.format, kind, value, Round::Nearest)),
     }
 }
 

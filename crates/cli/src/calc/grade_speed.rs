@@ -1,12 +1,13 @@
 //! Highest steady speed on a grade.
 
-use language::{Amount, Round};
+use language::{Kind, Round};
 use model::motion::{DRY_AIR, ROAD_LOAD, RoadLoad, air_density};
 use model::tire::cold_warm::ambient_pressure;
 
-use super::Answer;
+use super::{Answer, repeated};
 use crate::args::GradeSpeedArgs;
 use crate::outcome::Failure;
+use crate::page::fine;
 use crate::words::Words;
 
 /// Percent under which a bare number was perhaps meant as a ratio.
@@ -14,7 +15,6 @@ const LIKE_A_RATIO: f64 = 0.3;
 
 pub(super) fn answer(args: &GradeSpeedArgs, words: &Words) -> Result<Answer, Failure> {
     let format = &words.format;
-    let near = Round::Nearest;
     let (rolling, grade) = (args.rolling_resistance, args.grade.value);
     if !(0.0..=0.5).contains(&rolling) {
         return Err(Failure::input(anyhow::anyhow!(
@@ -24,22 +24,22 @@ pub(super) fn answer(args: &GradeSpeedArgs, words: &Words) -> Result<Answer, Fai
     }
     let mut answer = Answer::to("grade-speed");
     let mass = &args.mass;
-    answer.put_in("mass", "kg", mass, mass.value.as_kg(), &format.load(mass.value, near));
+    let shown = repeated(words, &mass.text, mass.value, Kind::Load);
+    answer.put_in("mass", "kg", mass.value.as_kg(), shown);
     let power = &args.power;
-    answer.put_in("power", "kw", power, power.value.as_kw(), &format.power(power.value, near));
-    let shown = format.percent(grade.as_ratio(), 1, near);
-    answer.put_in("grade", "pct", &args.grade, grade.as_percent(), &shown);
+    let shown = repeated(words, &power.text, power.value, Kind::Power);
+    answer.put_in("power", "kw", power.value.as_kw(), shown);
+    let shown = format.percent(grade.as_ratio(), 1, Round::Nearest).to_string();
+    answer.put_in("grade", "pct", grade.as_percent(), shown);
     answer.put_in_plain("rolling-resistance", rolling, rolling);
     let area = &args.drag_area;
-    let square_meters = format.number(area.value.as_m2(), 1, near);
-    let shown = Amount { number: square_meters, unit: "m²" };
-    answer.put_in("drag-area", "m2", area, area.value.as_m2(), &shown);
+    answer.put_in("drag-area", "m2", area.value.as_m2(), area.text.clone());
     let altitude = &args.altitude;
-    let shown = format.span(altitude.value, near);
-    answer.put_in("altitude", "m", altitude, altitude.value.as_m(), &shown);
+    let shown = repeated(words, &altitude.text, altitude.value, Kind::Span);
+    answer.put_in("altitude", "m", altitude.value.as_m(), shown);
     let temperature = &args.temperature;
-    let shown = format.temperature(temperature.value, near);
-    answer.put_in("temperature", "c", temperature, temperature.value.as_celsius(), &shown);
+    let shown = repeated(words, &temperature.text, temperature.value, Kind::Temperature);
+    answer.put_in("temperature", "c", temperature.value.as_celsius(), shown);
 
     let ambient = ambient_pressure(altitude.value).map_err(Failure::input)?;
     let road = RoadLoad {
@@ -50,7 +50,7 @@ pub(super) fn answer(args: &GradeSpeedArgs, words: &Words) -> Result<Answer, Fai
         air_density: air_density(ambient, temperature.value),
     };
     let found = road.steady_speed(power.value).map_err(Failure::input)?;
-    let shown = format.speed(found, Round::Down);
+    let shown = fine(format, Kind::Speed, found, Round::Down);
     answer.result("speed", "kmh", found.as_kmh(), shown);
     let bare = !args.grade.text.ends_with('%');
     if bare && grade.as_percent() != 0.0 && grade.as_percent().abs() < LIKE_A_RATIO {

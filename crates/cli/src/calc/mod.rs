@@ -10,6 +10,7 @@ mod tire_load;
 mod tkph;
 
 pub use answer::{Answer, CalcDocument};
+use given::repeated;
 pub use given::{Given, Share, TireLoad, ratio};
 
 use crate::args::Topic;

@@ -1,6 +1,6 @@
 //! Load and cold pressure of a tire, at its rated speed or under a speed cap.
 
-use language::Round;
+use language::{Kind, Round};
 use model::source::{Citation, Standing};
 use model::tire::load_inflation::{
     ETRTO, Exponent, LoadInflationError, TRA_BIAS, TRA_RADIAL, carried_load, required_pressure,
@@ -10,9 +10,10 @@ use model::tire::r54::{MAKER_NEEDED_UNDER, load_only_backwards, r54_allowance};
 use model::tire::{Construction, RatedPoint, SizeClass, StandardsBody};
 use quantity::{ColdPressure, Mass, PressureDifference, Speed};
 
-use super::Answer;
+use super::{Answer, Given, TireLoad, repeated};
 use crate::args::{LoadRule, TireLoadArgs};
 use crate::outcome::Failure;
+use crate::page::fine;
 use crate::words::Words;
 
 /// What the restricted-speed rules look up besides load and pressure.
@@ -49,15 +50,16 @@ pub(super) fn answer(args: &TireLoadArgs, words: &Words) -> Result<Answer, Failu
         (None, None) => return Err(Failure::call(anyhow::anyhow!("give --pressure or --load"))),
     };
     if args.load.is_some() {
-        let shown = format.pressure(found.pressure, Round::Up);
+        let shown = fine(format, Kind::Pressure, found.pressure, Round::Up);
         answer.result("pressure", "kpa", found.pressure.as_kpa(), shown);
     } else {
-        answer.result("load", "kg", found.load.as_kg(), format.load(found.load, Round::Down));
+        let shown = fine(format, Kind::Load, found.load, Round::Down);
+        answer.result("load", "kg", found.load.as_kg(), shown);
     }
     if !matches!(request.rule, Rule::None) {
         let pct = format.number(found.allowance_pct, 1, Round::Nearest);
         answer.result("load-allowance", "pct", found.allowance_pct, format!("{pct} %"));
-        let shown = format.pressure(found.addition, Round::Up);
+        let shown = fine(format, Kind::Pressure, found.addition, Round::Up);
         answer.result("pressure-addition", "kpa", found.addition.as_kpa(), shown);
     }
     answer.cite(request.exponent.citation().clone());
@@ -83,25 +85,23 @@ pub(super) fn answer(args: &TireLoadArgs, words: &Words) -> Result<Answer, Failu
 }
 
 fn note_inputs(args: &TireLoadArgs, words: &Words, answer: &mut Answer) {
-    let format = &words.format;
-    let near = Round::Nearest;
+    let shown = |load: &Given<TireLoad>| repeated(words, &load.text, load.value.0, Kind::Load);
     let load = &args.rated_load;
-    answer.put_in("rated-load", "kg", load, load.value.0.as_kg(), &format.load(load.value.0, near));
+    answer.put_in("rated-load", "kg", load.value.0.as_kg(), shown(load));
     let pressure = &args.rated_pressure;
-    let shown = format.pressure(pressure.value, near);
-    answer.put_in("rated-pressure", "kpa", pressure, pressure.value.as_kpa(), &shown);
+    let text = repeated(words, &pressure.text, pressure.value, Kind::Pressure);
+    answer.put_in("rated-pressure", "kpa", pressure.value.as_kpa(), text);
     answer.put_in_plain("exponent", args.exponent, args.exponent);
     if let Some(load) = &args.load {
-        let shown = format.load(load.value.0, near);
-        answer.put_in("load", "kg", load, load.value.0.as_kg(), &shown);
+        answer.put_in("load", "kg", load.value.0.as_kg(), shown(load));
     }
     if let Some(pressure) = &args.pressure {
-        let shown = format.pressure(pressure.value, near);
-        answer.put_in("pressure", "kpa", pressure, pressure.value.as_kpa(), &shown);
+        let text = repeated(words, &pressure.text, pressure.value, Kind::Pressure);
+        answer.put_in("pressure", "kpa", pressure.value.as_kpa(), text);
     }
     if let Some(speed) = &args.speed {
-        let shown = format.speed(speed.value, near);
-        answer.put_in("speed", "kmh", speed, speed.value.as_kmh(), &shown);
+        let text = repeated(words, &speed.text, speed.value, Kind::Speed);
+        answer.put_in("speed", "kmh", speed.value.as_kmh(), text);
     }
     if let Some(rule) = args.allowance {
         let name = match rule {

@@ -2,7 +2,7 @@
 
 use view::CheckDocument;
 
-use super::opened::{counted, open};
+use super::opened::{counted, one_line, open};
 use crate::args::{CheckArgs, GlobalArgs};
 use crate::outcome::{Failure, Outcome};
 use crate::terminal::Terminal;
@@ -17,13 +17,21 @@ pub(super) fn run(
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     if global.json {
         terminal.document(&CheckDocument::new(&opened.problems))?;
-    } else if args.brief {
-        let lines: Vec<String> =
-            opened.problems.iter().map(|problem| format!("{problem}\n")).collect();
-        terminal.data(&lines.concat())?;
     } else {
         let color = terminal.colors_output();
-        terminal.data(&survey::report(&opened.problems, &opened.folder, color))?;
+        let told: String = opened
+            .problems
+            .iter()
+            .map(|problem| {
+                // Without a file there are no lines to show.
+                if args.brief || problem.file.is_empty() {
+                    one_line(problem, &opened)
+                } else {
+                    survey::report(std::slice::from_ref(problem), &opened.folder, color)
+                }
+            })
+            .collect();
+        terminal.data(&told)?;
     }
     terminal.talk(&summary(&opened, &words))?;
     Ok(if opened.errors().next().is_some() { Outcome::Problems } else { Outcome::Done })

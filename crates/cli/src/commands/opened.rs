@@ -4,6 +4,7 @@ use std::path::Path;
 
 use quantity::Time;
 use study::Opened;
+use survey::Problem;
 
 use crate::outcome::Failure;
 use crate::terminal::Terminal;
@@ -25,12 +26,20 @@ pub(super) fn tell_problems(
     }
     let mut text = String::new();
     for problem in &opened.problems {
-        text.push_str(&problem.to_string());
-        text.push('\n');
+        text.push_str(&one_line(problem, opened));
     }
     terminal.talk(&text)?;
     terminal.talk(&format!("{}\n", counted(opened, words)))?;
     Ok(())
+}
+
+/// A problem in one line; one with the survey as a whole names its folder.
+pub(super) fn one_line(problem: &Problem, opened: &Opened) -> String {
+    if problem.file.is_empty() {
+        format!("{}{problem}\n", opened.path.display())
+    } else {
+        format!("{problem}\n")
+    }
 }
 
 /// `2 errors, 1 warning`.

@@ -8,4 +8,5 @@ mod text;
 
 pub use csv::csv_of;
 pub use plan::plan;
+pub use quantities::fine;
 pub use text::paragraph;

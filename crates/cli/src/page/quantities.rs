@@ -1,8 +1,9 @@
 //! Numbers of a document, back to the kinds of quantity their keys name.
 
-use language::{Amount, Format, Round};
+use language::{Amount, Format, Kind, Round};
 use quantity::{
-    ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Temperature, Time, Volume,
+    ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Temperature, Time, Unit,
+    Volume,
 };
 
 /// A lowest cold pressure, or one to hold: never shown below.
@@ -26,9 +27,18 @@ pub fn at_hand(format: &Format, kpa: f64) -> Amount {
     format.pressure(GaugePressure::from_kpa(pascals / 1e3), Round::Down)
 }
 
+/// A quantity with one decimal more than on paper: for answers, and what is less than a step.
+pub fn fine<Q: Unit>(format: &Format, kind: Kind, value: Q, round: Round) -> Amount {
+    let shown = kind.shown(format.profile());
+    let number = value
+        .in_unit(shown.symbol)
+        .expect("a kind is shown in a unit of its quantity; the language crate tries them all");
+    Amount { number: format.number(number, shown.decimals + 1, round), unit: shown.label }
+}
+
 /// Something added.
 pub fn added(format: &Format, kpa: f64) -> Amount {
-    format.pressure(PressureDifference::from_kpa(kpa), Round::Nearest)
+    fine(format, Kind::Pressure, PressureDifference::from_kpa(kpa), Round::Nearest)
 }
 
 /// A speed cap: never shown above.

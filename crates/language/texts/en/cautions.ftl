@@ -19,14 +19,14 @@ caution-service-rule = At or under 80 % of the pressure needed, a tire is taken 
 caution-reads-only = This program only reads vehicles. It sends nothing to them.
 
 # Cautions of a plan, with their numbers. Cells are joined in one list.
-caution-needs-approval = Needs the tire maker's approval before it is driven: { $cells }.
-caution-not-possible = Not possible, and not wanted on this haul: { $cells }.
-caution-not-possible-wanted = Not possible, and this haul wants it: { $cells }.
+caution-needs-approval = Needs the tire maker's approval before it is driven – { $cells }.
+caution-not-possible = Not possible, and not wanted on this haul – { $cells }.
+caution-not-possible-wanted = Not possible, though this haul wants it – { $cells }.
 caution-slower-rung-used = { $load_state }: { $wanted } is not possible; { $rung } is used in its place.
 caution-fixed-group-too-soft = { $axle_group }, { $load_state }: its fixed pressure is too low for its load. Raise it or take load off.
 caution-wheel-ends-shut = { $axle_group }: { $count } wheel ends are shut by hand; their tires do not follow a change.
-caution-hand-set-too-low = { $cell }: { $wanted } was set by hand and lies under the lowest, { $lowest }. It was not used.
-caution-above-ground-advice = { $cell }: the ground would like { $advice } or less; the tire does not allow it.
+caution-hand-set-too-low = { $cells }: { $wanted } was set by hand and lies under the lowest, { $lowest }. It was not used.
+caution-above-ground-advice = The ground would like { $advice } or less and the tires do not allow it – { $cells }.
 caution-lead-does-not-fit = Change point { $number } at { $place }: the change is not complete where it must be. See its options.
 caution-before-first-move = { $channel }: raise before the first move after the coldest night.
 caution-held-too-long = { $load_state }: { $rung } is held for { $road }; its hold limit is { $limit }.
@@ -36,6 +36,11 @@ caution-crossfall-not-assessed = { $load_state }: the height of the load is not 
 caution-estimated-weight = Weights are estimates, not weighed: { $groups }.
 caution-body-raised = { $load_state }: the body is raised. No low rung, level firm ground, no turning; lower it before driving on.
 caution-treated-as = { $load_state }: its loads are not known, so those of { $other_state } are used. Weigh it.
+caution-approval-expired = { $tire }: approval { $document } expired { $date }. Its rows are not used until it is renewed.
+caution-approval-tire-changed = { $tire }: approval { $document } was given for another tire. Its rows are not used.
+caution-approval-rim-changed = { $tire }: approval { $document } was given for another rim. Its rows are not used.
+caution-lead-fits-only-nominally = Change point { $number } at { $place }: more than one run in ten is not complete where it must be.
+caution-wheel-valves-shut-early = { $channel }: at the coldest the wheel valves close before the lowest rung is reached.
 caution-driving-habits = How hard the driver brakes, pulls and corners is assumed (common practice, no source).
 caution-not-driven = The haul cannot be driven as surveyed: { $reason }.
 

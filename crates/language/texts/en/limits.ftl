@@ -31,7 +31,7 @@ limit-restricted-speed = restricted-speed table
 
 # The same in a column of a table.
 limit-brief-load-table = load table
-limit-brief-restricted-speed = restricted speed
+limit-brief-restricted-speed = speed table
 limit-brief-maker-row = maker's row
 limit-brief-deflection = deflection
 limit-brief-bead = bead
@@ -45,6 +45,8 @@ limit-brief-tire-heat = tire heat
 limit-brief-tire-maximum = molded maximum
 limit-brief-rim-maximum = rim
 limit-brief-supply = supply
+limit-brief-permit-minimum = permit
+limit-brief-permit-maximum = permit
 limit-brief-ground = ground (advice)
 
 # Why a cell is not possible.
@@ -56,4 +58,13 @@ why-no-deflection = no pressure keeps the deflection under { $share }
 why-empty-supply = it must be set to { $lowest }, and the supply reaches { $highest }
 why-empty-rim = it must be set to { $lowest }, and the rim bears { $highest }
 why-empty-tire = it must be set to { $lowest }, and the molded maximum is { $highest }
+why-empty-permit = it must be set to { $lowest }, and the permit allows { $highest }
 why-not-rated = the tire has no rating for this fitment
+
+# The same in a column of a table.
+why-brief-overloaded = OVERLOADED
+why-brief-too-fast = over rated speed
+why-brief-too-hot = too hot
+why-brief-duals-touch = duals touch
+why-brief-no-deflection = deflection
+why-brief-not-rated = not rated

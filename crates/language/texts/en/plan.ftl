@@ -112,18 +112,19 @@ plan-ladder-same = the same as { $chains }
 plan-cap = Cap
 plan-set = Set
 plan-cold = Cold
-plan-lowest-governed-by = Lowest governed by
+plan-channel-brief = Channel
 plan-approval-brief-maker = tire maker
 plan-approval-brief-standard = standard
 plan-cell-not-possible = { $cell } is not possible: { $why }.
 plan-cell-hold = { $cell }: at most { $distance } at a time, by the maker's row; then stop or raise.
 plan-rung-unused = This haul does not use: { $rungs }.
 
-plan-ground = The ground would like
-plan-advice-only = or less (advice)
+plan-ground = the ground would like { $advice } or less (advice)
 plan-stack-sealed-gauge = sealed gauge at this altitude
 plan-stack-hand-set = set higher by hand
 plan-stack-sums-to = { $items }: set { $set } (warmest tire { $warmest })
+plan-deflection-then = deflection { $percent } of section height
+plan-other-tire = where tire { $tire } is fitted
 plan-worst-tire = { $load } on the worst tire
 plan-covers = covers { $speed }
 plan-load-allowance = load allowance { $share }
@@ -152,7 +153,11 @@ plan-share = Share
 plan-may-move = may move off
 plan-raise-first = RAISE FIRST
 
-plan-change-points-how = In the order of travel. Start at the place or before it; the new speed cap holds from the start of a lowering, and from the end of a raising. Times and leads are nominal: spread is not sampled yet.
+plan-change-points-how = In the order of travel. Start at the place or before it; the new speed cap holds from the start of a lowering, and from the end of a raising. { $times }
+plan-times-nominal = Times and leads are nominal, without spread between trucks and runs.
+plan-times-sampled = Time: the middle of many runs, in brackets what nine of ten keep; leads are for nine of ten.
+plan-time-sampled = Time (9 of 10)
+plan-does-not-fit-p90 = Change point { $number } fits on a usual run; more than one run in ten is not complete where it must be.
 plan-no-change-points = None: one rung serves the whole route.
 plan-run = { $load_state } run
 plan-number = No.
@@ -214,3 +219,7 @@ plan-phase-unloading = unloading
 plan-sources = Sources
 plan-cautions-broken = These break a limit. Do not drive the plan before they are mended:
 plan-cautions-told = Also to know:
+
+# Cells in a line of text.
+cells-every-rung = every rung
+cells-on = { $states } on { $rungs }

@@ -3,16 +3,21 @@
 use language::Round;
 use view::{CautionView, PlanView};
 
-use super::cells::{CellName, has_chains, list};
+use super::cells::{CellName, list};
 use super::head;
 use crate::page::quantities::{at_hand, chainage, highest, lowest, stretch, time};
 use crate::page::text::paragraph;
 use crate::terminal::WRONG;
 use crate::words::Words;
 
-/// Cautions of which the cells or groups are joined into one line.
-const JOINED: [&str; 4] =
-    ["needs-approval", "not-possible", "not-possible-wanted", "estimated-weight"];
+/// Cautions about one cell or group each, told in one line where their numbers are the same.
+const JOINED: [&str; 5] = [
+    "needs-approval",
+    "not-possible",
+    "not-possible-wanted",
+    "above-ground-advice",
+    "estimated-weight",
+];
 
 /// A line for each limit that is broken.
 pub fn broken(plan: &PlanView, words: &Words) -> Vec<String> {
@@ -42,56 +47,49 @@ pub fn cautions(plan: &PlanView, words: &Words) -> String {
 
 fn lines(plan: &PlanView, cautions: &[&CautionView], words: &Words) -> Vec<String> {
     let mut lines = Vec::new();
-    let mut joined: Vec<&str> = Vec::new();
+    let mut told: Vec<&CautionView> = Vec::new();
     for caution in cautions {
-        let kind = caution.caution.as_str();
-        if !JOINED.contains(&kind) {
-            lines.push(line(plan, caution, words));
-        } else if !joined.contains(&kind) {
-            joined.push(kind);
-            let alike: Vec<&CautionView> =
-                cautions.iter().copied().filter(|other| other.caution == kind).collect();
-            lines.push(join(plan, kind, &alike, words));
+        if !JOINED.contains(&caution.caution.as_str()) {
+            lines.push(line(plan, &[caution], words));
+        } else if !told.contains(caution) {
+            let alike: Vec<&CautionView> = cautions
+                .iter()
+                .copied()
+                .filter(|other| {
+                    other.caution == caution.caution && other.numbers == caution.numbers
+                })
+                .collect();
+            told.extend(&alike);
+            lines.push(line(plan, &alike, words));
         }
     }
     lines
 }
 
-fn join(plan: &PlanView, kind: &str, alike: &[&CautionView], words: &Words) -> String {
-    let key = format!("caution-{kind}");
-    if kind == "estimated-weight" {
-        let groups: Vec<String> = alike
-            .iter()
-            .map(|one| format!("{} ({})", name(one, "axle_group"), name(one, "load_state")))
-            .collect();
-        return words.fill(&key, &[("groups", &groups.join(", "))]);
-    }
-    let cells: Vec<CellName> = alike.iter().map(|one| cell_name(plan, one)).collect();
-    words.fill(&key, &[("cells", &list(&cells, &plan.channels))])
+fn cell_name(caution: &CautionView) -> Option<CellName<'_>> {
+    let name = |role: &str| caution.names.get(role).map(String::as_str);
+    Some(CellName {
+        channel: name("channel")?,
+        load_state: name("load_state")?,
+        chain_state: name("chain_state")?,
+        rung: name("rung")?,
+    })
 }
 
-fn cell_name(plan: &PlanView, caution: &CautionView) -> CellName {
-    CellName {
-        load_state: name(caution, "load_state").to_owned(),
-        chain_state: has_chains(plan).then(|| name(caution, "chain_state").to_owned()),
-        rung: name(caution, "rung").to_owned(),
-        channel: name(caution, "channel").to_owned(),
-    }
-}
-
-fn name<'a>(caution: &'a CautionView, role: &str) -> &'a str {
-    caution.names.get(role).map_or("?", String::as_str)
-}
-
-/// One caution in words, every number it speaks of put in.
-fn line(plan: &PlanView, caution: &CautionView, words: &Words) -> String {
+/// A caution in words, or several alike, with every name and number they speak of put in.
+fn line(plan: &PlanView, alike: &[&CautionView], words: &Words) -> String {
     let format = &words.format;
+    let Some(caution) = alike.first() else { return String::new() };
     let mut args: Vec<(String, String)> =
         caution.names.iter().map(|(role, name)| (role.clone(), name.clone())).collect();
-    if caution.names.contains_key("rung") && caution.names.contains_key("channel") {
-        let cell = list(&[cell_name(plan, caution)], &plan.channels);
-        args.push(("cell".to_owned(), cell));
-    }
+    let cells: Vec<CellName<'_>> = alike.iter().filter_map(|one| cell_name(one)).collect();
+    args.push(("cells".to_owned(), list(plan, &cells, words)));
+    let groups: Vec<String> = alike
+        .iter()
+        .filter_map(|one| Some((one.names.get("axle_group")?, one.names.get("load_state")?)))
+        .map(|(group, state)| format!("{group} ({state})"))
+        .collect();
+    args.push(("groups".to_owned(), groups.join(", ")));
     for (key, value) in &caution.numbers {
         let number = *value;
         let supply = caution.caution == "supply-touches-brakes";

@@ -1,6 +1,8 @@
-//! Cells of the ladder by load state and chain state, and how they are named in a line.
+//! Cells of the ladder by load state and chain state, and how many of them are named in a line.
 
 use view::{CellView, PlanView};
+
+use crate::words::Words;
 
 /// The cells of one load state and chain state.
 pub struct Block<'a> {
@@ -36,13 +38,23 @@ pub fn blocks(plan: &PlanView) -> Vec<Block<'_>> {
 pub fn load_states(plan: &PlanView) -> Vec<&str> {
     let of_cells = plan.ladder.iter().map(|cell| cell.load_state.as_str());
     let of_groups = plan.fixed_groups.iter().map(|group| group.load_state.as_str());
-    let mut names: Vec<&str> = Vec::new();
-    for name in of_cells.chain(of_groups) {
-        if !names.contains(&name) {
-            names.push(name);
+    unique(of_cells.chain(of_groups))
+}
+
+/// Names of the chain states of a load state.
+fn chain_states<'a>(plan: &'a PlanView, load_state: &str) -> Vec<&'a str> {
+    let of_state = plan.ladder.iter().filter(|cell| cell.load_state == load_state);
+    unique(of_state.map(|cell| cell.chain_state.as_str()))
+}
+
+fn unique<'a>(names: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
+    let mut found: Vec<&str> = Vec::new();
+    for name in names {
+        if !found.contains(&name) {
+            found.push(name);
         }
     }
-    names
+    found
 }
 
 /// Whether there is more than one chain state to tell apart.
@@ -50,83 +62,96 @@ pub fn has_chains(plan: &PlanView) -> bool {
     plan.ladder.iter().any(|cell| cell.chain_state != plan.ladder[0].chain_state)
 }
 
-/// The block of the same load state without chains that has the very same cells.
+/// The earlier block of the same load state that has the very same cells.
 pub fn same_as<'b>(block: &Block<'_>, earlier: &'b [Block<'_>]) -> Option<&'b Block<'b>> {
     earlier.iter().find(|other| {
         other.load_state == block.load_state
             && other.cells.len() == block.cells.len()
-            && other.cells.iter().zip(&block.cells).all(|(one, two)| {
-                let named = CellView { chain_state: one.chain_state.clone(), ..(*two).clone() };
-                **one == named
-            })
+            && other.cells.iter().zip(&block.cells).all(|(one, two)| alike(one, two))
     })
 }
 
-/// A cell as caution and decision lines name it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct CellName {
-    /// Load state.
-    pub load_state: String,
-    /// Chain state, where there is more than one.
-    pub chain_state: Option<String>,
-    /// Rung.
-    pub rung: String,
-    /// Channel.
-    pub channel: String,
+/// Whether a block before this one explains the very same cell.
+pub fn explained_before(block: &Block<'_>, cell: &CellView, earlier: &[Block<'_>]) -> bool {
+    earlier
+        .iter()
+        .filter(|other| other.load_state == block.load_state)
+        .any(|other| other.cells.iter().any(|one| alike(one, cell)))
 }
 
-/// Cells as one list: by load state, then rung, with the channels where not all are meant.
-pub fn list(cells: &[CellName], channels: &[String]) -> String {
-    let mut states: Vec<(String, Vec<(&str, Vec<&str>)>)> = Vec::new();
-    for cell in cells {
-        let state = match &cell.chain_state {
-            Some(chains) => format!("{} ({chains})", cell.load_state),
-            None => cell.load_state.clone(),
-        };
-        let at = states.iter().position(|(name, _)| *name == state).unwrap_or_else(|| {
-            states.push((state, Vec::new()));
-            states.len() - 1
-        });
-        let rungs = &mut states[at].1;
-        match rungs.iter_mut().find(|(rung, _)| *rung == cell.rung) {
-            Some((_, of_rung)) => of_rung.push(&cell.channel),
-            None => rungs.push((&cell.rung, vec![&cell.channel])),
+/// Whether two cells differ in their chain state at most.
+fn alike(one: &CellView, two: &CellView) -> bool {
+    *one == CellView { chain_state: one.chain_state.clone(), ..two.clone() }
+}
+
+/// A cell as a caution names it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct CellName<'a> {
+    /// Channel.
+    pub channel: &'a str,
+    /// Load state.
+    pub load_state: &'a str,
+    /// Chain state.
+    pub chain_state: &'a str,
+    /// Rung.
+    pub rung: &'a str,
+}
+
+/// Cells as one list: `drive: empty, laden on every rung; trailer: laden on pit`.
+pub fn list(plan: &PlanView, cells: &[CellName<'_>], words: &Words) -> String {
+    let mut channels: Vec<(Vec<&str>, String)> = Vec::new();
+    for channel in unique(cells.iter().map(|cell| cell.channel)) {
+        let told = of_channel(plan, channel, cells, words);
+        match channels.iter_mut().find(|(_, same)| *same == told) {
+            Some((names, _)) => names.push(channel),
+            None => channels.push((vec![channel], told)),
         }
     }
-    let state = |(name, rungs): &(String, Vec<(&str, Vec<&str>)>)| {
-        let rungs: Vec<String> = rungs
-            .iter()
-            .map(|(rung, of_rung)| {
-                if of_rung.len() == channels.len() {
-                    (*rung).to_owned()
-                } else {
-                    format!("{rung} ({})", of_rung.join(", "))
-                }
-            })
-            .collect();
-        format!("{name} {}", rungs.join(", "))
-    };
-    states.iter().map(state).collect::<Vec<_>>().join("; ")
+    let channels: Vec<String> =
+        channels.iter().map(|(names, told)| format!("{}: {told}", names.join(", "))).collect();
+    channels.join("; ")
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_list_names_channels_only_where_not_all_are_meant() {
-        let cell = |load_state: &str, rung: &str, channel: &str| CellName {
-            load_state: load_state.to_owned(),
-            chain_state: None,
-            rung: rung.to_owned(),
-            channel: channel.to_owned(),
-        };
-        let cells = [
-            cell("empty", "pit", "drive"),
-            cell("empty", "pit", "trailer"),
-            cell("laden", "pit", "drive"),
-        ];
-        let channels = ["drive".to_owned(), "trailer".to_owned()];
-        assert_eq!(list(&cells, &channels), "empty pit; laden pit (drive)");
+/// The load states of one channel's cells, those on the same rungs together.
+fn of_channel(plan: &PlanView, channel: &str, cells: &[CellName<'_>], words: &Words) -> String {
+    let mut groups: Vec<(Vec<String>, Vec<&str>)> = Vec::new();
+    let mut entries: Vec<(String, Vec<&str>)> = Vec::new();
+    for load_state in load_states(plan) {
+        let chains = chain_states(plan, load_state);
+        let rungs: Vec<Vec<&str>> = chains
+            .iter()
+            .map(|chains| {
+                let wanted = |cell: &&CellName<'_>| {
+                    cell.channel == channel
+                        && cell.load_state == load_state
+                        && cell.chain_state == *chains
+                };
+                cells.iter().filter(wanted).map(|cell| cell.rung).collect()
+            })
+            .collect();
+        if rungs.windows(2).all(|pair| pair[0] == pair[1]) {
+            entries.extend(rungs.into_iter().next().map(|rungs| (load_state.to_owned(), rungs)));
+        } else {
+            let named = chains.iter().map(|chains| format!("{load_state} ({chains})"));
+            entries.extend(named.zip(rungs));
+        }
     }
+    for (state, rungs) in entries.into_iter().filter(|(_, rungs)| !rungs.is_empty()) {
+        match groups.iter_mut().find(|(_, same)| *same == rungs) {
+            Some((states, _)) => states.push(state),
+            None => groups.push((vec![state], rungs)),
+        }
+    }
+    let told: Vec<String> = groups
+        .into_iter()
+        .map(|(states, rungs)| {
+            let rungs = if rungs.len() == plan.rungs.len() && rungs.len() > 1 {
+                words.text("cells-every-rung")
+            } else {
+                rungs.join(", ")
+            };
+            words.fill("cells-on", &[("states", &states.join(", ")), ("rungs", &rungs)])
+        })
+        .collect();
+    told.join(", ")
 }

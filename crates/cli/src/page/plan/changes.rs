@@ -19,7 +19,10 @@ pub fn points(plan: &PlanView, words: &Words) -> String {
     if plan.change_points.is_empty() {
         return text + &paragraph(&words.text("plan-no-change-points"), "  ", "  ");
     }
-    text.push_str(&paragraph(&words.text("plan-change-points-how"), "  ", "  "));
+    let sampled = plan.change_points.iter().all(|point| point.change_time_p90_s.is_some());
+    let times = words.text(if sampled { "plan-times-sampled" } else { "plan-times-nominal" });
+    let how = words.fill("plan-change-points-how", &[("times", &times)]);
+    text.push_str(&paragraph(&how, "  ", "  "));
     let numbered: Vec<(usize, &ChangePointView)> =
         plan.change_points.iter().enumerate().map(|(index, point)| (index + 1, point)).collect();
     let runs = numbered.chunk_by(|(_, a), (_, b)| a.load_state == b.load_state);
@@ -55,7 +58,7 @@ fn table(run: &[(usize, &ChangePointView)], words: &Words) -> String {
         (words.text("plan-place"), Side::Left),
         (words.text("plan-call"), Side::Left),
         (words.text("plan-from-to"), Side::Left),
-        (words.text("plan-time"), Side::Right),
+        (words.text("plan-time-sampled"), Side::Right),
         (words.text("plan-lead"), Side::Right),
         (with_unit(words, "plan-reach-by", distance), Side::Right),
         (with_unit(words, "plan-cap", format.unit(Kind::Speed)), Side::Right),
@@ -71,13 +74,23 @@ fn table(run: &[(usize, &ChangePointView)], words: &Words) -> String {
                 _ => "plan-start-lowering",
             }),
             format!("{} → {}", point.from_rung, point.to_rung),
-            time(format, point.change_time_s).to_string(),
+            change_time(point, words),
             stretch(format, point.lead_m, Round::Up).to_string(),
             chainage(format, point.reach_by_km, round).number,
             cap(format, point.cap_kmh).number,
         ]);
     }
     sheet.lines()
+}
+
+/// The middle time, and the one that nine of ten changes keep.
+fn change_time(point: &ChangePointView, words: &Words) -> String {
+    let format = &words.format;
+    let middle = time(format, point.change_time_s);
+    match point.change_time_p90_s {
+        Some(p90) => format!("{middle} ({})", time(format, p90)),
+        None => middle.to_string(),
+    }
 }
 
 /// `470 m before gate`.
@@ -100,6 +113,10 @@ fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
     if !point.fits {
         let line = words.fill("plan-does-not-fit", &[("number", &number)]);
         text.push_str(&format!("{WRONG}{}{WRONG:#}\n", paragraph(&line, "  ! ", "    ").trim_end()));
+    }
+    if point.fits && point.fits_p90 == Some(false) {
+        let line = words.fill("plan-does-not-fit-p90", &[("number", &number)]);
+        text.push_str(&paragraph(&line, "  ! ", "    "));
     }
     if !point.fits || point.chosen.way != "rolling" {
         let chosen = way(&point.chosen, words);

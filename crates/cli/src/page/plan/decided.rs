@@ -4,7 +4,7 @@ use language::{Amount, Round};
 use quantity::{Length, Mass, Speed};
 use view::{CellView, LimitView, PlanView};
 
-use super::cells::{blocks, same_as};
+use super::cells::{blocks, explained_before};
 use super::{head, ladder};
 use crate::page::quantities::{added, highest, lowest, percent, temperature, to_set};
 use crate::page::text::paragraph;
@@ -19,20 +19,18 @@ pub fn decided(plan: &PlanView, words: &Words) -> String {
     let blocks = blocks(plan);
     let mut text = head(words, "plan-what-decided");
     for (index, block) in blocks.iter().enumerate() {
-        if same_as(block, &blocks[..index]).is_some() {
-            continue;
-        }
         let name = ladder::name(plan, block);
         for cell in &block.cells {
-            if cell.min_limit.is_some() {
-                text.push_str(&explained(&name, cell, words));
+            let again = explained_before(block, cell, &blocks[..index]);
+            if cell.min_limit.is_some() && !again {
+                text.push_str(&explained(plan, &name, cell, words));
             }
         }
     }
     text
 }
 
-fn explained(state: &str, cell: &CellView, words: &Words) -> String {
+fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> String {
     let format = &words.format;
     let title = format!("{state}, {}, {}", cell.rung, cell.channel);
     let mut text = format!("  {HEADING}{title}{HEADING:#}\n");
@@ -42,19 +40,20 @@ fn explained(state: &str, cell: &CellView, words: &Words) -> String {
         text.push_str(&paragraph(&format!("{label}: {pressure}{what}"), "    ", "      "));
     };
     if let Some(limit) = &cell.min_limit {
-        line("plan-lowest", Some(lowest(format, limit.pressure_kpa)), &because(limit, words));
+        line("plan-lowest", Some(lowest(format, limit.pressure_kpa)), &because(plan, limit, words));
     }
     if let Some(limit) = &cell.min_runner_up {
-        line("plan-next-closest", Some(lowest(format, limit.pressure_kpa)), &because(limit, words));
+        line("plan-next-closest", Some(lowest(format, limit.pressure_kpa)), &because(plan, limit, words));
     }
     if let (Some(kpa), Some(by), Some(source)) =
         (cell.max_kpa, &cell.max_governed_by, &cell.max_source)
     {
-        let what = format!("{} [{}]", words.text(&format!("limit-{by}")), one_style(source));
+        let mut what = format!("{} [{}]", words.text(&format!("limit-{by}")), one_style(source));
+        if let Some(advice) = cell.ground_advice_kpa {
+            let advice = words.fill("plan-ground", &[("advice", &highest(format, advice))]);
+            what.push_str(&format!("; {advice}"));
+        }
         line("plan-highest", Some(highest(format, kpa)), &what);
-    }
-    if let Some(advice) = cell.ground_advice_kpa {
-        line("plan-ground", Some(highest(format, advice)), &words.text("plan-advice-only"));
     }
     if let (Some(set), false) = (cell.set_kpa, cell.stack.is_empty()) {
         let items: Vec<String> = cell
@@ -91,10 +90,14 @@ fn one_style(source: &str) -> String {
 }
 
 /// What a limit rests on: kind, group, load and allowance, source and standing.
-fn because(limit: &LimitView, words: &Words) -> String {
+fn because(plan: &PlanView, limit: &LimitView, words: &Words) -> String {
     let format = &words.format;
     let mut parts = vec![words.text(&format!("limit-{}", limit.governed_by))];
     parts.push(limit.axle_group.clone());
+    let own = plan.axle_groups.iter().find(|group| group.name == limit.axle_group);
+    if own.is_some_and(|group| group.tire != limit.tire) {
+        parts.push(words.fill("plan-other-tire", &[("tire", &limit.tire)]));
+    }
     if let Some(kg) = limit.load_kg {
         let load = format.load(Mass::from_kg(kg), Round::Up);
         parts.push(words.fill("plan-worst-tire", &[("load", &load)]));

@@ -62,7 +62,7 @@ fn table(plan: &PlanView, block: &Block<'_>, words: &Words) -> String {
     let mut headings = vec![
         (words.text("plan-rung"), Side::Left),
         (with_unit(words, "plan-cap", format.unit(Kind::Speed)), Side::Right),
-        (words.text("plan-channel"), Side::Left),
+        (words.text("plan-channel-brief"), Side::Left),
     ];
     if own.is_some() {
         headings.push((with_unit(words, "plan-set", &plan.controller_unit), Side::Right));
@@ -71,8 +71,8 @@ fn table(plan: &PlanView, block: &Block<'_>, words: &Words) -> String {
         (with_unit(words, "plan-set", pressure), Side::Right),
         (with_unit(words, "plan-cold", pressure), Side::Right),
         (with_unit(words, "plan-lowest", pressure), Side::Right),
+        (words.text("plan-governed-by"), Side::Left),
         (with_unit(words, "plan-highest", pressure), Side::Right),
-        (words.text("plan-lowest-governed-by"), Side::Left),
         (words.text("plan-approval"), Side::Left),
     ]);
     let mut sheet = Sheet::new(headings);
@@ -122,8 +122,8 @@ fn row(
         number(cell.set_kpa.map(|kpa| to_set(format, kpa))),
         number(cell.pressure_kpa.map(|kpa| lowest(format, kpa))),
         number(cell.min_kpa.map(|kpa| lowest(format, kpa))),
-        number(cell.max_kpa.map(|kpa| highest(format, kpa))),
         governed.map_or(none.clone(), |by| words.text(&format!("limit-brief-{by}"))),
+        number(cell.max_kpa.map(|kpa| highest(format, kpa))),
         words.text(approval(&cell.approval)),
     ]);
     row
@@ -186,7 +186,7 @@ fn why(reason: &str, with: &BTreeMap<String, f64>, words: &Words) -> String {
         "no-deflection" => {
             words.fill(&key, &[("share", &percent(format, number("deflection_pct")))])
         }
-        "empty-supply" | "empty-rim" | "empty-tire" => words.fill(
+        "empty-supply" | "empty-rim" | "empty-permit" | "empty-tire" => words.fill(
             &key,
             &[
                 ("lowest", &lowest(format, number("lowest_kpa"))),
