@@ -1,7 +1,5 @@
 //! The few SVG elements the charts are made of, escaped and with rounded coordinates.
 
-use std::fmt::Write as _;
-
 use quick_xml::Writer;
 use quick_xml::events::{BytesEnd, BytesStart, BytesText, Event};
 
@@ -121,7 +119,8 @@ impl Svg {
         self.polyline(&[from, to], stroke);
     }
 
-    /// A line through points; neighbors that fall on the same tenth of a px are drawn once.
+    /// A line through points; neighbors that fall on the same tenth of a px are drawn once, and of a
+    /// level stretch the ends.
     pub(crate) fn polyline(&mut self, points: &[Point], stroke: Stroke) {
         let list = coordinates(points);
         self.element("polyline", &[("points", &list), ("fill", "none")], Some(stroke));
@@ -143,7 +142,7 @@ impl Svg {
         let (x, y, size) = (number(place.x), number(place.y), number(look.size));
         let mut start = BytesStart::new("text");
         let attributes = [("x", &*x), ("y", &y), ("font-size", &size), ("fill", look.color)];
-        attributes.into_iter().for_each(|attribute| start.push_attribute(attribute));
+        start.extend_attributes(attributes);
         if look.bold {
             start.push_attribute(("font-weight", "bold"));
         }
@@ -166,7 +165,7 @@ impl Svg {
             ("height", &height),
             ("patternUnits", "userSpaceOnUse"),
         ];
-        attributes.into_iter().for_each(|attribute| start.push_attribute(attribute));
+        start.extend_attributes(attributes);
         self.event(Event::Start(start));
         self.element(
             "path",
@@ -181,7 +180,7 @@ impl Svg {
 
     fn element(&mut self, name: &str, attributes: &[(&str, &str)], stroke: Option<Stroke>) {
         let mut start = BytesStart::new(name);
-        attributes.iter().for_each(|attribute| start.push_attribute(*attribute));
+        start.extend_attributes(attributes.iter().copied());
         if let Some(stroke) = stroke {
             start.push_attribute(("stroke", stroke.color));
             start.push_attribute(("stroke-width", number(stroke.width).as_str()));
@@ -222,17 +221,22 @@ pub(crate) fn printable(text: &str) -> String {
 }
 
 fn coordinates(points: &[Point]) -> String {
-    let mut list = String::new();
-    let mut last = (String::new(), String::new());
+    let mut kept: Vec<[String; 2]> = Vec::new();
     for point in points {
-        let next = (number(point.x), number(point.y));
-        if next != last {
-            let gap = if list.is_empty() { "" } else { " " };
-            write!(list, "{gap}{},{}", next.0, next.1).expect(IN_MEMORY);
-            last = next;
+        let next = [number(point.x), number(point.y)];
+        if kept.last() == Some(&next) {
+            continue;
         }
+        // Of points that lie level, one after the other, the ends are enough.
+        if let [.., before, last] = &kept[..]
+            && before[1] == last[1]
+            && last[1] == next[1]
+        {
+            kept.pop();
+        }
+        kept.push(next);
     }
-    list
+    kept.iter().map(|pair| pair.join(",")).collect::<Vec<_>>().join(" ")
 }
 
 fn number(value: f64) -> String {

@@ -18,6 +18,7 @@ chart-no-elevation = No elevation given
 chart-speed = Speed
 chart-tire-pressure = Tire pressure
 chart-supply-pressure = Supply pressure
+chart-own-scale = each run has its own scale
 chart-chainage = Chainage
 chart-in-unit = { $what }, { $unit }
 chart-names-hidden = { $count ->
@@ -44,7 +45,7 @@ chart-flag-list = Change points
 
 chart-standing = Standing
 chart-standing-loading = { $time } min loading
-chart-standing-waiting-change = waiting { $time } min for tire pressures
+chart-standing-waiting-change = waiting { $time } min for tire pressures before moving off
 chart-standing-before-off = { $time } min before moving off
 chart-standing-unloading = { $time } min unloading
 chart-standing-on-the-way = { $time } min at { $place }

@@ -108,7 +108,7 @@ pub(crate) fn check(run: &RunView) -> Result<(), ChartError> {
     within(run.channels.len() as f64, (0.0, MAX_CHANNELS as f64), "the number of channels")?;
     for leg in &run.legs {
         let what = |part: &str| format!("{part} of leg '{}'", leg.name);
-        known(&leg.surface, super::elevation::SURFACES.map(|s| s.word), &what("the surface"))?;
+        known(&leg.surface, super::surface::SURFACES.map(|s| s.word), &what("the surface"))?;
         within(leg.from_km, KM, &what("the beginning, km,"))?;
         within(leg.to_km, (leg.from_km, KM.1), &what("the end, km,"))?;
         within(leg.speed_limit_kmh, KMH, &what("the speed limit, km/h,"))?;

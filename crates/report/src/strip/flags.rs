@@ -36,7 +36,7 @@ struct Flag<'a> {
 
 /// The flags of both halves.
 pub(crate) struct Flags<'a> {
-    flags: Vec<Flag<'a>>,
+    all: Vec<Flag<'a>>,
     numbered: bool,
     lanes: usize,
 }
@@ -60,15 +60,14 @@ impl<'a> Flags<'a> {
         };
         let count = marks.len();
         let number = |_: &[String; 2]| labels::width(&format!("{count}↑"), SMALL, true) + 6.0;
-        let (numbered, slots) = match slots(reader, &marks, x, WHOLE_LANES, REACH, whole) {
-            Some(slots) => (false, slots),
-            None => {
-                let slots = (1..=count)
-                    .find_map(|lanes| slots(reader, &marks, x, lanes, f64::INFINITY, number))
-                    .expect("each flag fits a lane of its own");
-                (true, slots)
-            }
-        };
+        let placed = slots(reader, &marks, x, WHOLE_LANES, REACH, whole);
+        let numbered = placed.is_none();
+        let slots = placed
+            .or_else(|| {
+                let far = f64::INFINITY;
+                (1..=count).find_map(|lanes| slots(reader, &marks, x, lanes, far, number))
+            })
+            .expect("each flag fits a lane of its own");
         let flags: Vec<_> = marks
             .into_iter()
             .zip(slots)
@@ -78,7 +77,7 @@ impl<'a> Flags<'a> {
             })
             .collect();
         let lanes = flags.iter().map(|flag| flag.slot.lane + 1).max().unwrap_or(0);
-        Ok(Self { flags, numbered, lanes })
+        Ok(Self { all: flags, numbered, lanes })
     }
 
     /// Height of the row of flags.
@@ -88,7 +87,7 @@ impl<'a> Flags<'a> {
 
     /// Height of the list below the panels.
     pub(crate) fn list_height(&self) -> f64 {
-        let lines = self.flags.len().div_ceil(LIST_COLUMNS) as f64 + 1.5;
+        let lines = self.all.len().div_ceil(LIST_COLUMNS) as f64 + 2.5;
         if self.numbered { lines * LINE } else { 0.0 }
     }
 
@@ -98,7 +97,7 @@ impl<'a> Flags<'a> {
 
     /// Shades from each change point to where it must be complete.
     pub(crate) fn spans(&self, svg: &mut Svg, reader: Reader<'_>, x: &[Scale; 2], rows: &Rows) {
-        for flag in &self.flags {
+        for flag in &self.all {
             let Some(reach) = flag.mark.reach_by_km else { continue };
             let scale = x[flag.half];
             let (from, to) =
@@ -110,10 +109,10 @@ impl<'a> Flags<'a> {
         }
     }
 
-    /// Draws lines and flags.
-    pub(crate) fn draw(&self, svg: &mut Svg, reader: Reader<'_>, x: &[Scale; 2], rows: &Rows) {
+    /// Draws the lines through all panels.
+    pub(crate) fn poles(&self, svg: &mut Svg, reader: Reader<'_>, x: &[Scale; 2], rows: &Rows) {
         let bottom = rows.supply.1;
-        for flag in &self.flags {
+        for flag in &self.all {
             let scale = x[flag.half];
             let pole = scale.at(reader.chainage(flag.mark.km));
             let frame = self.frame(flag, rows);
@@ -127,7 +126,11 @@ impl<'a> Flags<'a> {
                 svg.line(at(end, rows.elevation.0), at(end, bottom), COMPLETE);
             }
         }
-        for (index, flag) in self.flags.iter().enumerate() {
+    }
+
+    /// Draws the flags.
+    pub(crate) fn draw(&self, svg: &mut Svg, rows: &Rows) {
+        for (index, flag) in self.all.iter().enumerate() {
             let frame = self.frame(flag, rows);
             let raise = flag.mark.kind == "raise";
             let (ground, ink) = if raise { ("#111", "#fff") } else { ("#fff", "#111") };
@@ -159,9 +162,9 @@ impl<'a> Flags<'a> {
         }
         let heading = reader.word("chart-flag-list")?;
         svg.text(at(MARGIN, top + 12.0), &heading, Type::of_size(NORMAL).bold());
-        let lines = self.flags.len().div_ceil(LIST_COLUMNS);
+        let lines = self.all.len().div_ceil(LIST_COLUMNS);
         let column = (WIDTH - 2.0 * MARGIN) / LIST_COLUMNS as f64;
-        for (index, flag) in self.flags.iter().enumerate() {
+        for (index, flag) in self.all.iter().enumerate() {
             let left = MARGIN + (index / lines) as f64 * column;
             let y = top + 12.0 + (index % lines + 1) as f64 * LINE;
             let [what, place] = &flag.words;
@@ -212,12 +215,12 @@ fn slots(
     width: impl Fn(&[String; 2]) -> f64,
 ) -> Option<Vec<Slot>> {
     let mut slots = Vec::new();
-    for half in 0..2 {
+    for (half, x) in x.iter().enumerate() {
         let wishes: Vec<_> = marks
             .iter()
             .filter(|(of, ..)| *of == half)
             .map(|(_, mark, words)| Wish {
-                left: x[half].at(reader.chainage(mark.km)),
+                left: x.at(reader.chainage(mark.km)),
                 width: width(words),
             })
             .collect();

@@ -140,3 +140,61 @@ fn standing(samples: &[SampleView]) -> usize {
 fn noted(samples: &[SampleView], first: usize, end: usize) -> bool {
     samples[end.min(samples.len() - 1)].time_s - samples[first].time_s >= NOTED_S
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::tests::{sample, small};
+    use super::*;
+
+    fn stands(run: &RunView, laden: bool) -> Vec<(Reason, f64)> {
+        let half = &Half::both(run)[usize::from(laden)];
+        half.stands.iter().map(|stand| (stand.reason, stand.time_s)).collect()
+    }
+
+    #[test]
+    fn loading_ends_where_the_load_state_changes() {
+        let run = small();
+        assert_eq!(stands(&run, false), [(Reason::Loading, 300.0)]);
+        assert_eq!(stands(&run, true), [(Reason::WaitingForChange, 180.0)]);
+    }
+
+    #[test]
+    fn standing_before_on_and_after_the_way_is_told_apart() {
+        let mut run = small();
+        run.samples = vec![
+            sample(0.0, 10.0, "empty", 0.0),
+            sample(120.0, 10.0, "empty", 30.0),
+            sample(300.0, 6.0, "empty", 0.0),
+            sample(400.0, 5.9, "empty", 30.0),
+            sample(900.0, 0.0, "empty", 0.0),
+            sample(1000.0, 0.0, "laden", 30.0),
+            sample(1500.0, 10.0, "laden", 0.0),
+            sample(1600.0, 10.0, "laden", 0.0),
+        ];
+        let before = (Reason::BeforeMovingOff, 120.0);
+        let on_the_way = (Reason::OnTheWay, 100.0);
+        assert_eq!(stands(&run, false), [before, on_the_way, (Reason::Loading, 100.0)]);
+        assert_eq!(stands(&run, true), [(Reason::Unloading, 100.0)]);
+    }
+
+    #[test]
+    fn a_stop_shorter_than_a_minute_is_drawn() {
+        let mut run = small();
+        run.samples = vec![
+            sample(0.0, 10.0, "empty", 30.0),
+            sample(100.0, 6.0, "empty", 0.0),
+            sample(150.0, 5.9, "empty", 30.0),
+        ];
+        assert!(stands(&run, false).is_empty());
+        assert_eq!(Half::both(&run)[0].moving.len(), 3);
+    }
+
+    #[test]
+    fn spans_join_while_something_holds() {
+        let mut run = small();
+        for (index, sample) in run.samples.iter_mut().enumerate() {
+            sample.compressor_loading = [4, 5].contains(&index);
+        }
+        assert_eq!(Half::both(&run)[1].spans(|s| s.compressor_loading), [(0.1, 10.0)]);
+    }
+}

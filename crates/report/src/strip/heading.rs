@@ -7,11 +7,11 @@ use super::check::ChartError;
 use super::half::Half;
 use super::labels;
 use super::layout::{Columns, MARGIN, NORMAL, Panel, Rows, SMALL, WIDTH};
-use super::legend::TITLE;
 use super::panel::FRAME;
 use super::reader::Reader;
 use crate::svg::{Anchor, Svg, Type, at, solid};
 
+const TITLE: f64 = 20.0;
 const SUBTITLE: f64 = 14.0;
 
 fn haul_and_route(reader: Reader<'_>, run: &RunView) -> Result<String, ChartError> {

@@ -4,30 +4,34 @@ use unicode_width::UnicodeWidthChar;
 
 use crate::svg::printable;
 
-/// Widths in em of a wide sans-serif face (DejaVu Sans), so that other faces fit as well.
+/// Widths in em of a wide sans-serif face (`DejaVu Sans`), so that other faces fit as well.
 fn em(c: char) -> f64 {
     match c {
-        'i' | 'j' | 'l' | '\'' => 0.29,
+        'i' | 'j' | 'l' | '\'' => 0.31,
         ' ' | '.' | ',' | 'I' => 0.33,
-        'f' | 't' | 'r' | '-' | '(' | ')' | '/' | ':' | ';' | '!' | '|' | '[' | ']' => 0.42,
+        'f' | 't' | 'r' | '-' | '(' | ')' | '/' | ':' | ';' | '!' | '|' | '[' | ']' => 0.44,
         'm' | 'W' | '%' | '…' | '←' | '→' | '@' => 1.0,
         'w' | '↑' | '↓' | 'M' | 'O' | 'Q' => 0.88,
+        '#' | '&' | '+' | '<' | '=' | '>' | '^' | '~' => 0.84,
         'A'..='Z' => 0.76,
         c if c.is_ascii() => 0.645,
-        c => 0.9 * c.width().unwrap_or(1) as f64,
+        c => c.width().unwrap_or(1) as f64,
     }
 }
 
 /// Width of a text in px at a font size; bold is counted a little wider.
 pub(crate) fn width(text: &str, size: f64, bold: bool) -> f64 {
     let plain: f64 = text.chars().map(em).sum();
-    plain * size * if bold { 1.1 } else { 1.0 }
+    plain * size * if bold { 1.12 } else { 1.0 }
 }
 
-/// The text itself where it fits, else its beginning and an ellipsis; empty where not even
-/// that fits.
+/// Fewer letters before an ellipsis tell nothing.
+const LEAST_KEPT: usize = 3;
+
+/// The text itself where it fits, else its beginning and an ellipsis; empty where that
+/// would leave too few letters.
 pub(crate) fn fitted(text: &str, room: f64, size: f64, bold: bool) -> String {
-    let text = printable(text);
+    let text = printable(text.trim());
     if width(&text, size, bold) <= room {
         return text;
     }
@@ -40,7 +44,7 @@ pub(crate) fn fitted(text: &str, room: f64, size: f64, bold: bool) -> String {
         kept.push(c);
     }
     let kept = kept.trim_end();
-    if kept.is_empty() { String::new() } else { format!("{kept}…") }
+    if kept.chars().count() < LEAST_KEPT { String::new() } else { format!("{kept}…") }
 }
 
 /// A label that wants to be near a place on the x axis.
@@ -123,7 +127,7 @@ mod tests {
     #[test]
     fn long_names_end_in_an_ellipsis_and_short_ones_stay() {
         assert_eq!(fitted("spur", 100.0, 12.0, false), "spur");
-        assert_eq!(fitted("a very long name", 60.0, 12.0, false), "a very…");
+        assert_eq!(fitted("a very long name", 60.0, 12.0, false), "a very l…");
         assert_eq!(fitted("name", 5.0, 12.0, false), "");
     }
 

@@ -3,14 +3,15 @@
 use view::RunView;
 
 use super::check::ChartError;
-use super::elevation;
 use super::flags::{COMPLETE, POLE, SPAN};
 use super::labels;
-use super::layout::{MARGIN, NORMAL, SMALL, WIDTH};
+use super::layout::{MARGIN, SMALL, WIDTH};
+use super::places;
 use super::pressure;
 use super::reader::Reader;
 use super::speed::{CAP, LIMIT, SPEED};
 use super::supply::DELIVERS;
+use super::surface;
 use crate::svg::{Frame, Stroke, Svg, Type, at, solid};
 
 enum Swatch {
@@ -55,7 +56,7 @@ impl Legend {
                 items.push((Swatch::Symbol(kind), key));
             }
         }
-        items.extend(elevation::present(run).map(|s| (Swatch::Fill(s.fill), s.key)));
+        items.extend(surface::present(run).map(|s| (Swatch::Fill(s.fill), s.key)));
 
         let mut entries = Vec::new();
         let (mut line, mut left) = (0, MARGIN);
@@ -91,7 +92,7 @@ impl Legend {
                     svg.rect(Frame { left, top: y - 2.5, right, bottom: y + 2.5 }, "#111", None);
                 }
                 Swatch::Symbol(kind) => {
-                    elevation::symbol(svg, kind, at(f64::midpoint(left, right), y + 4.0));
+                    places::sign(svg, kind, at(f64::midpoint(left, right), y + 4.0));
                 }
             }
             let room = WIDTH - MARGIN - right - 6.0;
@@ -100,6 +101,3 @@ impl Legend {
         }
     }
 }
-
-/// Size of the page's title.
-pub(crate) const TITLE: f64 = NORMAL + 8.0;

@@ -9,23 +9,28 @@ mod labels;
 mod layout;
 mod legend;
 mod panel;
+mod places;
 mod pressure;
 mod reader;
 mod scale;
 mod speed;
 mod standing;
 mod supply;
+mod surface;
+
+#[cfg(test)]
+mod tests;
 
 use language::{Format, Texts};
 use view::RunView;
 
 pub use check::ChartError;
 
-use elevation::Names;
 use flags::Flags;
 use half::Half;
 use layout::{Columns, Contents, Panel, Rows, WIDTH};
 use legend::Legend;
+use places::Names;
 use reader::Reader;
 use scale::Scale;
 
@@ -42,6 +47,21 @@ use crate::svg::{Frame, at};
 /// # Errors
 /// [`ChartError`] for a run without samples, with a value outside the validity range or with
 /// a word the chart does not know; and for a missing text.
+///
+/// ```
+/// use language::{Format, Texts, UnitProfile};
+///
+/// let detail = plan::Detail::default();
+/// let haul = example::haul();
+/// let plan = plan::Plan::of(&haul, &detail)?;
+/// let planned = study::Planned { haul, plan };
+/// let simulated = study::simulate(&planned, quantity::Time::from_s(5.0), &detail)?;
+/// let run = view::run_view(&planned, &simulated);
+/// let (texts, format) = (Texts::new("en")?, Format::new(UnitProfile::Us, "en")?);
+/// let svg = report::run_strip(&run, &texts, &format)?;
+/// assert!(svg.contains("START RAISING ↑ highway"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
 pub fn run_strip(run: &RunView, texts: &Texts, format: &Format) -> Result<String, ChartError> {
     check::check(run)?;
     let reader = Reader { texts, format };
@@ -65,7 +85,7 @@ pub fn run_strip(run: &RunView, texts: &Texts, format: &Format) -> Result<String
     });
 
     let mut svg = heading::begin(reader, run, rows.page)?;
-    elevation::patterns(&mut svg, run);
+    surface::patterns(&mut svg, run);
     supply::pattern(&mut svg);
     svg.rect(Frame { left: 0.0, top: 0.0, right: WIDTH, bottom: rows.page }, "#fff", None);
     heading::title(&mut svg, reader, run)?;
@@ -75,7 +95,7 @@ pub fn run_strip(run: &RunView, texts: &Texts, format: &Format) -> Result<String
         heading::half(&mut svg, reader, half, columns[index], rows.heading)?;
         elevation::draw(&mut svg, reader, run, (&panels.elevation(&rows), &rows), &names[index])?;
         speed::draw(&mut svg, reader, run, half, &panels.speed(&rows, &halves))?;
-        pressure::draw(&mut svg, reader, run, half, &panels.pressure(&rows))?;
+        pressure::draw(&mut svg, reader, run, half, &panels.pressure(&rows));
         let supply = panels.supply(&rows, &halves);
         supply::draw(&mut svg, reader, half, &supply)?;
         heading::axis(&mut svg, reader, &supply)?;
@@ -88,7 +108,14 @@ pub fn run_strip(run: &RunView, texts: &Texts, format: &Format) -> Result<String
             heading::no_run(&mut svg, reader, columns[index], &rows)?;
         }
     }
-    flags.draw(&mut svg, reader, &x, &rows);
+    flags.poles(&mut svg, reader, &x, &rows);
+    for (index, half) in halves.iter().enumerate() {
+        let panels = Panels { run, reader, half, columns: columns[index], x: x[index] };
+        let elevation = (&panels.elevation(&rows), &rows);
+        elevation::write_names(&mut svg, reader, run, elevation, &names[index])?;
+        panel::headings(&mut svg, reader, columns[index].plot.0, &rows)?;
+    }
+    flags.draw(&mut svg, &rows);
     flags.list(&mut svg, reader, rows.list)?;
     legend.draw(&mut svg, rows.legend);
     Ok(svg.finish())

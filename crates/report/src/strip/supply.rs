@@ -1,13 +1,10 @@
 //! The supply pressure panel, hatched where the compressor delivers.
 
-use language::Kind;
-
 use super::check::ChartError;
 use super::half::Half;
 use super::layout::Panel;
-use super::panel;
+use super::panel::{self, direct};
 use super::reader::Reader;
-use super::speed::direct;
 use crate::svg::{Frame, Stroke, Svg, solid};
 
 pub(crate) const SUPPLY: Stroke = solid("#111", 1.8);
@@ -25,8 +22,7 @@ pub(crate) fn draw(
     half: &Half<'_>,
     panel: &Panel,
 ) -> Result<(), ChartError> {
-    let heading = reader.heading("chart-supply-pressure", Kind::Pressure)?;
-    panel::grid(svg, reader, panel, 4, &heading);
+    panel::grid(svg, reader, panel, 4);
     let Frame { top, bottom, .. } = panel.frame;
     for (from, to) in half.spans(|sample| sample.compressor_loading) {
         let (a, b) = (panel.x.at(reader.chainage(from)), panel.x.at(reader.chainage(to)));
