@@ -2,10 +2,12 @@
 
 mod common;
 
-use common::{EMPTY, HIGHWAY, LADEN, complete, level, planned, raise, trace, two_legs};
+use common::{
+    EMPTY, HIGHWAY, LADEN, complete, level, nominal, planned, raise, sampled, trace, two_legs,
+};
 use haul::LadenChange;
 use model::haul_cycle::HaulCycle;
-use plan::{Action, Caution, Detail, Way};
+use plan::{Action, Caution, Way};
 use proptest::prelude::*;
 use quantity::{Length, RotationalSpeed, Time};
 
@@ -28,6 +30,24 @@ fn a_lead_fits_exactly_and_five_meters_later_it_does_not() {
     }
     let late = complete(&trace(&haul, &plan, &later), HIGHWAY);
     assert!(late > place + Length::from_m(2.0), "complete at {late}");
+}
+
+#[test]
+fn nine_changes_of_ten_need_a_longer_lead_than_the_nominal_one() {
+    let haul = level(9.0);
+    let (_, driven) = planned(&haul);
+    let exact = raise(&driven).clone();
+    assert!(exact.spread.is_none() && exact.fits_p90.is_none());
+    let (_, driven) = sampled(&haul, 64);
+    let sure = raise(&driven);
+    let spread = sure.spread.unwrap();
+    assert_eq!((spread.samples, spread.incomplete, sure.fits_p90), (64, 0, Some(true)));
+    assert!(spread.time_p50 < spread.time_p90 && spread.lead_p50 < spread.lead_p90);
+    assert!((spread.time_p50 / exact.time - 1.0).abs() < 0.15, "{}", spread.time_p50);
+    assert!(sure.travelled < exact.travelled && sure.lead > exact.lead);
+    assert!((sure.lead / spread.lead_p90 - 1.0).abs() < 0.15, "{}", sure.lead);
+    // The same input gives the same digits.
+    assert_eq!(format!("{sure:?}"), format!("{:?}", raise(&sampled(&haul, 64).1)));
 }
 
 #[test]
@@ -200,9 +220,9 @@ proptest! {
         let mut haul = two_legs(gravel_km, &profile);
         let displacement = &mut haul.combination.supply.compressor.displacement;
         *displacement = *displacement * air;
-        let (plan, driven) = planned(&haul);
-        let style = Detail::default().style;
-        let (_, laden) = haul::Course::of_haul(&haul, Detail::default().cell, &style).unwrap();
+        let (plan, driven) = sampled(&haul, 16);
+        let style = nominal().style;
+        let (_, laden) = haul::Course::of_haul(&haul, nominal().cell, &style).unwrap();
         for sample in trace(&haul, &plan, &driven.plan) {
             if !sample.changing || sample.load_state != LADEN || sample.speed.as_kmh() <= 0.0 {
                 continue;

@@ -2,14 +2,14 @@
 
 mod common;
 
-use common::{GRAVEL, HIGHWAY, LADEN, SPUR, route, tires};
+use common::{GRAVEL, HIGHWAY, LADEN, SPUR, nominal, route, tires};
 use model::haul_cycle::HaulCycle;
 use model::route::Surface;
 use plan::{Caution, Detail, NotDriven, Plan};
 use quantity::{GaugePressure, Length, Mass, PressureDifference, Speed, Temperature, Volume};
 
 fn plan(haul: &HaulCycle) -> Plan {
-    Plan::of(haul, &Detail::default()).expect("weather in range")
+    Plan::of(haul, &nominal()).expect("weather in range")
 }
 
 fn refusal(haul: &HaulCycle) -> String {
@@ -142,13 +142,13 @@ fn absurd_inputs_are_told_with_their_reason() {
 
     let mut haul = example::haul();
     haul.weather.coldest = Temperature::from_celsius(-200.0);
-    assert!(Plan::of(&haul, &Detail::default()).is_err());
+    assert!(Plan::of(&haul, &nominal()).is_err());
 
     let haul = example::haul();
-    let fine = Detail { cell: Length::from_mm(0.001), ..Detail::default() };
+    let fine = Detail { cell: Length::from_mm(0.001), ..nominal() };
     let why = Plan::of(&haul, &fine).unwrap().driven.unwrap_err().to_string();
     assert!(why.contains("cells"), "{why}");
-    let none = Detail { cell: Length::ZERO, ..Detail::default() };
+    let none = Detail { cell: Length::ZERO, ..nominal() };
     assert!(Plan::of(&haul, &none).unwrap().driven.is_err());
 }
 

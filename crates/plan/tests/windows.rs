@@ -3,13 +3,13 @@
 mod common;
 
 use common::{
-    DRIVE, EMPTY, GRAVEL, HIGHWAY, LADEN, SPUR, TRAILER, cell, id, maker, psi, quiet, singles,
-    tire_loads, tire_of, tires,
+    DRIVE, EMPTY, GRAVEL, HIGHWAY, LADEN, SPUR, TRAILER, cell, id, maker, nominal, psi, quiet,
+    singles, tire_loads, tire_of, tires,
 };
 use model::haul_cycle::HaulCycle;
 use model::vehicle::{GaugeKind, HandSetCell, WheelValve};
 use plan::window::{Added, Impossible, MaximumKind, MinimumKind};
-use plan::{Approval, Caution, Detail, Ladder, Plan};
+use plan::{Approval, Caution, Ladder, Plan};
 use quantity::{
     AbsolutePressure, ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed,
     Temperature,
@@ -20,7 +20,7 @@ fn laden_highway(haul: &HaulCycle) -> plan::Cell {
 }
 
 fn cautions(haul: &HaulCycle) -> Vec<Caution> {
-    Plan::of(haul, &Detail::default()).unwrap().cautions
+    Plan::of(haul, &nominal()).unwrap().cautions
 }
 
 #[test]
@@ -285,7 +285,7 @@ fn the_set_value_is_carried_to_the_warmest_tire_and_holds_the_minimum_when_that_
 fn worked_the_morning_after_on_the_lowest_rung() {
     let mut haul = quiet();
     tires(&mut haul, |tire| tire.bead_minimum = Some(psi(30.0)));
-    let plan = Plan::of(&haul, &Detail::default()).unwrap();
+    let plan = Plan::of(&haul, &nominal()).unwrap();
     let ambient = haul.weather.ambient_pressure.as_kpa();
     for channel in &plan.morning {
         let found = cell(&haul, id(channel.channel, EMPTY, 0, SPUR));
@@ -305,7 +305,7 @@ fn worked_the_morning_after_on_the_lowest_rung() {
         let closes_below = GaugePressure::from_psi(40.0);
         group.wheel_valve = Some(WheelValve::SelfClosing { closes_below });
     }
-    let plan = Plan::of(&haul, &Detail::default()).unwrap();
+    let plan = Plan::of(&haul, &nominal()).unwrap();
     assert!(plan.morning.iter().all(|channel| channel.above_closing == Some(true)));
 }
 

@@ -182,8 +182,18 @@ pub fn level(gravel_km: f64) -> HaulCycle {
     two_legs(gravel_km, &[(0.0, 0.0), (100.0, 0.0)])
 }
 
+/// Every change as it goes nominally, without the spread of trucks and days.
+pub fn nominal() -> Detail {
+    Detail { samples: 0, ..Detail::default() }
+}
+
 pub fn planned(haul: &HaulCycle) -> (Plan, Driven) {
-    let plan = Plan::of(haul, &Detail::default()).expect("weather in range");
+    sampled(haul, 0)
+}
+
+pub fn sampled(haul: &HaulCycle, samples: usize) -> (Plan, Driven) {
+    let detail = Detail { samples, ..Detail::default() };
+    let plan = Plan::of(haul, &detail).expect("weather in range");
     let driven = plan.driven.clone().unwrap_or_else(|why| panic!("{why}"));
     (plan, driven)
 }
@@ -200,7 +210,7 @@ pub fn raise(driven: &Driven) -> &ChangePoint {
 /// Every step of the cycle driven as planned.
 pub fn trace(haul: &HaulCycle, plan: &Plan, cycle: &CyclePlan) -> Vec<Sample> {
     let mut trace = Trace::every(Time::ZERO);
-    simulate(haul, &plan.ladder, cycle, &Detail::default(), &mut trace).expect("it drives");
+    simulate(haul, &plan.ladder, cycle, &nominal(), &mut trace).expect("it drives");
     trace.samples().to_vec()
 }
 
