@@ -9,10 +9,27 @@ use super::panel;
 use super::places::Names;
 use super::reader::Reader;
 use super::surface;
-use crate::svg::{Anchor, Stroke, Svg, Type, at, solid};
+use crate::svg::{Anchor, Point, Stroke, Svg, Type, at, solid};
 
 const PROFILE: Stroke = solid("#111", 1.6);
-const GROUND: &str = "#ececec";
+const GROUND: &str = "#f0f0f0";
+
+fn profile(reader: Reader<'_>, run: &RunView, panel: &Panel) -> Vec<Point> {
+    run.elevation_km_m
+        .iter()
+        .map(|&(km, m)| at(panel.x.at(reader.chainage(km)), panel.y.at(reader.height(m))))
+        .collect()
+}
+
+/// Fills the ground under the profile; shading goes over it.
+pub(crate) fn ground(svg: &mut Svg, reader: Reader<'_>, run: &RunView, panel: &Panel) {
+    let profile = profile(reader, run, panel);
+    if let [first, .., last] = profile[..] {
+        let bottom = panel.frame.bottom;
+        let below = [at(last.x, bottom), at(first.x, bottom)];
+        svg.polygon(&[&profile[..], &below].concat(), GROUND, None);
+    }
+}
 
 /// Draws the profile, the surfaces and the signs.
 pub(crate) fn draw(
@@ -23,15 +40,9 @@ pub(crate) fn draw(
     names: &Names<'_>,
 ) -> Result<(), ChartError> {
     let frame = panel.frame;
-    let profile: Vec<_> = run
-        .elevation_km_m
-        .iter()
-        .map(|&(km, m)| at(panel.x.at(reader.chainage(km)), panel.y.at(reader.height(m))))
-        .collect();
+    let profile = profile(reader, run, panel);
     panel::grid(svg, reader, panel, 4);
-    if let [first, .., last] = profile[..] {
-        let ground = [at(last.x, frame.bottom), at(first.x, frame.bottom)];
-        svg.polygon(&[&profile[..], &ground].concat(), GROUND, None);
+    if profile.len() > 1 {
         svg.polyline(&profile, PROFILE);
     } else {
         let middle = at(f64::midpoint(frame.left, frame.right), frame.bottom - 40.0);

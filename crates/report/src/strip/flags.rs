@@ -12,7 +12,7 @@ use super::reader::Reader;
 use super::scale::Scale;
 use crate::svg::{Frame, Stroke, Svg, Type, at, solid};
 
-pub(crate) const SPAN: &str = "#e4e4e4";
+pub(crate) const SPAN: &str = "#dedede";
 pub(crate) const POLE: Stroke = solid("#111", 1.2);
 pub(crate) const COMPLETE: Stroke = Stroke { color: "#111", width: 0.9, dash: "2 3" };
 

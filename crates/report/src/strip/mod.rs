@@ -89,9 +89,14 @@ pub fn run_strip(run: &RunView, texts: &Texts, format: &Format) -> Result<String
     supply::pattern(&mut svg);
     svg.rect(Frame { left: 0.0, top: 0.0, right: WIDTH, bottom: rows.page }, "#fff", None);
     heading::title(&mut svg, reader, run)?;
+    let panels =
+        [0, 1].map(|i| Panels { run, reader, half: &halves[i], columns: columns[i], x: x[i] });
+    for panels in &panels {
+        elevation::ground(&mut svg, reader, run, &panels.elevation(&rows));
+    }
     flags.spans(&mut svg, reader, &x, &rows);
     for (index, half) in halves.iter().enumerate() {
-        let panels = Panels { run, reader, half, columns: columns[index], x: x[index] };
+        let panels = &panels[index];
         heading::half(&mut svg, reader, half, columns[index], rows.heading)?;
         elevation::draw(&mut svg, reader, run, (&panels.elevation(&rows), &rows), &names[index])?;
         speed::draw(&mut svg, reader, run, half, &panels.speed(&rows, &halves))?;
@@ -109,8 +114,7 @@ pub fn run_strip(run: &RunView, texts: &Texts, format: &Format) -> Result<String
         }
     }
     flags.poles(&mut svg, reader, &x, &rows);
-    for (index, half) in halves.iter().enumerate() {
-        let panels = Panels { run, reader, half, columns: columns[index], x: x[index] };
+    for (index, panels) in panels.iter().enumerate() {
         let elevation = (&panels.elevation(&rows), &rows);
         elevation::write_names(&mut svg, reader, run, elevation, &names[index])?;
         panel::headings(&mut svg, reader, columns[index].plot.0, &rows)?;

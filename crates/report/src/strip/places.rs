@@ -85,24 +85,25 @@ impl<'a> Names<'a> {
             sign(svg, &mark.kind, at(x, ground));
             let Some(slot) = slot else { continue };
             let foot = x.clamp(slot.left, slot.left + width);
-            let below_name = at(foot, base(slot, rows) + 3.0);
+            let below_name = at(foot, self.base(slot, rows) + 3.0);
             svg.polyline(&[below_name, at(x, panel.frame.top), at(x, ground - 7.0)], TICK);
         }
+    }
+
+    /// Foot of a name's letters; the first lane is the one nearest to the profile.
+    fn base(&self, slot: &Slot, rows: &Rows) -> f64 {
+        rows.names + (self.lanes - 1 - slot.lane) as f64 * LINE + 10.0
     }
 
     /// Writes the names.
     pub(crate) fn write(&self, svg: &mut Svg, rows: &Rows) {
         for place in &self.places {
             if let Some(slot) = &place.slot {
-                let start = at(slot.left, base(slot, rows));
+                let start = at(slot.left, self.base(slot, rows));
                 panel::plated(svg, start, &place.name, Type::of_size(SMALL));
             }
         }
     }
-}
-
-fn base(slot: &Slot, rows: &Rows) -> f64 {
-    rows.names + slot.lane as f64 * LINE + 10.0
 }
 
 /// Draws the sign of a landmark or a lay-by with its foot at a place.
