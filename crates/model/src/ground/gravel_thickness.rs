@@ -15,7 +15,8 @@ pub const PERMISSIBLE_STRESS: Key = Key("tm-5-818-8");
 /// Thickness over unsurfaced soil from coverages and contact area.
 pub const UNSURFACED: Key = Key("hammitt-1970");
 
-/// Bearing-capacity factor without geosynthetic.
+/// Bearing-capacity factor without geosynthetic, as the source prints it.
+#[allow(clippy::approx_constant, reason = "a printed factor")]
 pub const UNREINFORCED: f64 = 3.14;
 /// Least thickness that is ever built.
 pub const LEAST_THICKNESS: Length = Length::from_m(0.10);
@@ -434,7 +435,7 @@ mod tests {
             let m = 1.0 - 0.9 * (-(r / h).powi(2)).exp();
             let r_e = (3.48 * 15.0_f64.powf(0.3) / cbr).min(5.0);
             let right = (0.868 + 0.661 * (r / h).powf(1.5) * 5000.0_f64.log10()) / (1.0 + 0.204 * (r_e - 1.0))
-                * ((kpa / (m * 3.14 * 30.0 * cbr)).sqrt() - 1.0) * r;
+                * ((kpa / (m * UNREINFORCED * 30.0 * cbr)).sqrt() - 1.0) * r;
             prop_assert!((right - h).abs() < 1e-6);
         }
     }

@@ -206,7 +206,7 @@ fn cbr_of(reading: Reading, soil: SoilType) -> Result<Estimate<Cbr>, StrengthErr
                 value: Cbr::clamped(value),
                 low: Cbr::clamped(ends.into_iter().fold(value, f64::min)),
                 high: Cbr::clamped(ends.into_iter().fold(value, f64::max)),
-                extrapolated: penetration > SOFTEST_DCP || value < 1.0 || value > 100.0,
+                extrapolated: penetration > SOFTEST_DCP || !(1.0..=100.0).contains(&value),
                 citation: Citation::of(DCP_TO_CBR, Standing::FromMemory),
             })
         }

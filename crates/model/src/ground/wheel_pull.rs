@@ -187,7 +187,7 @@ pub struct Pull {
 ///
 /// # Validity
 /// Agricultural tires with b/d 0.1 to 0.7, deflection 0.10 to 0.40, load over width times diameter 15 to
-/// 55 kPa, B_n 5 to 80. A laden truck tire lies over 55 kPa, so its answer is marked.
+/// 55 kPa, `B_n` 5 to 80. A laden truck tire lies over 55 kPa, so its answer is marked.
 /// Radial constants are from memory only.
 ///
 /// # Errors
@@ -239,7 +239,7 @@ pub fn brixius(
 /// Cross-country wheels on clay. Its range is not known to us, so every answer is marked.
 ///
 /// # Errors
-/// [`WheelPullError::TooSoft`] for N_M under 1.152, where the curve turns.
+/// [`WheelPullError::TooSoft`] for `N_M` under 1.152, where the curve turns.
 ///
 /// # Source
 /// [`MACLAURIN`], from memory.
