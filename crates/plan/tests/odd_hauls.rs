@@ -76,7 +76,22 @@ fn twelve_channels_and_sixty_sections_are_planned() {
     let driven = plan.driven.as_ref().unwrap();
     assert_eq!(plan.ladder.cells().len(), 12 * 3 * (2 + 2));
     assert_eq!(driven.sections.each_ref().map(Vec::len), [60, 60]);
-    assert_eq!(driven.points.len(), 2 * 59);
+    // A section that is passed while the change before is still under way gets no change of its
+    // own, and that change is told not to fit.
+    assert!(driven.points.len() <= 2 * 59);
+    assert!(driven.points.len() == 2 * 59 || driven.points.iter().any(|point| !point.fits));
+    for (run, state) in driven.sections.iter().zip([common::EMPTY, LADEN]) {
+        let mut points = driven.points.iter().filter(|point| point.load_state == state).peekable();
+        assert!(points.peek().is_some());
+        for point in points {
+            let section = run.iter().find(|section| section.to > point.travelled).unwrap();
+            let next = run.iter().find(|other| other.from == section.to);
+            assert!(
+                section.rung == point.to.rung || next.is_some_and(|n| n.rung == point.to.rung),
+                "a change to a rung that neither this section nor the next wants"
+            );
+        }
+    }
     for (index, point) in driven.points.iter().enumerate() {
         let told = plan.cautions.contains(&Caution::LeadDoesNotFit { point: index });
         assert_eq!(point.fits, !told);

@@ -33,9 +33,16 @@ pub(crate) fn walk(
     sampling: Sampling<'_>,
 ) -> Result<Walked, WalkError> {
     let mut walked = Walked { changes: Vec::new(), points: Vec::new(), last: start.clone() };
-    for pair in run.sections.windows(2) {
-        let change = Change { haul, run, sampling, from: pair[0], into: pair[1] };
-        change.plan(&mut walked)?;
+    let Some((&first, rest)) = run.sections.split_first() else { return Ok(walked) };
+    let mut from = first;
+    for &into in rest {
+        // Nothing is called for a section that is passed before the change before it is complete:
+        // that change does not fit, and its point says how far it reaches.
+        let passed = into.to <= walked.last.travelled();
+        if !passed && into.rung != from.rung {
+            Change { haul, run, sampling, from, into }.plan(&mut walked)?;
+            from = into;
+        }
     }
     Ok(walked)
 }
