@@ -1,6 +1,8 @@
 //! The equations under test, by id.
 
 mod air;
+mod gravel;
+mod ground;
 mod road;
 mod rules;
 mod tire;
@@ -62,6 +64,36 @@ pub const EQUATIONS: &[Equation] = &[
     equation("flat-rule", "reading under which a tire counts as flat", rules::flat),
     equation("hot-allowance", "roadside allowance for a hot tire", rules::hot),
     equation("service-rule", "80 % rule for inflating on the truck", rules::service_rule),
+    equation("contact-pressure", "mean contact pressure of a tire", ground::contact_pressure),
+    equation("soil-stress-axis", "stress under the axis of a wheel", ground::stress_on_axis),
+    equation("soil-stress-beside", "stress beside the axis of a wheel", ground::stress_beside),
+    equation("soil-stress-dual", "stress under a dual", ground::stress_under_dual),
+    equation("soil-stress-point", "stress under a point load", ground::stress_under_point),
+    equation("rating-cone-index", "rating cone index of a soil", ground::rating_cone_index),
+    equation("soil-strength", "strength of a soil in other measures", ground::soil_strength),
+    equation("vehicle-cone-index", "cone index a vehicle needs", ground::vehicle_cone_index),
+    equation("mobility-index", "mobility index of a vehicle", ground::mobility_index),
+    equation("limiting-cone-index", "limiting cone index of wheels", ground::limiting_cone_index),
+    equation("wheel-pull-gee-clough", "pull on soil, field tests", ground::gee_clough),
+    equation("wheel-pull-brixius", "pull on soil, bias tires", ground::brixius),
+    equation("wheel-pull-maclaurin", "pull and sinkage on soil", ground::maclaurin),
+    equation("soil-rut", "rut in soil after passes", ground::soil_rut),
+    equation("plate-sinkage", "sinkage by terrain values", ground::plate_sinkage),
+    equation("ride-change", "change of ride with tire stiffness", ground::ride),
+    equation("gravel-rut", "rut of an aggregate road", gravel::rut),
+    equation(
+        "gravel-saving",
+        "aggregate saved by lower pressure at the same rut",
+        gravel::thickness_for_same_rut,
+    ),
+    equation("giroud-han", "thickness of aggregate on weak soil", gravel::giroud_han),
+    equation(
+        "permissible-stress-thickness",
+        "thickness of aggregate by permissible stress",
+        gravel::permissible_stress,
+    ),
+    equation("unsurfaced-thickness", "thickness over unsurfaced soil", gravel::unsurfaced),
+    equation("haul-road-resistance", "rolling resistance of a haul road", gravel::haul_road),
     equation("restriction-flow", "flow through a restriction", air::restriction_flow),
     equation("orifice-conductance", "sonic conductance of a hole", air::orifice),
     equation("tube-conductance", "sonic conductance of a tube", air::tube),

@@ -125,7 +125,9 @@ pub fn rut(
     }
     let (p_k, t_p) = (wheel_load.weight().as_kip(), pressure.as_psi());
     let rd = 0.1741 * p_k.powf(0.4704) * t_p.powf(PRESSURE_EXPONENT) * passes.powf(PASSES_EXPONENT)
-        / (t.log10().powf(THICKNESS_EXPONENT) * top.as_pct().powf(0.9335) * bottom.as_pct().powf(0.2848));
+        / (t.log10().powf(THICKNESS_EXPONENT)
+            * top.as_pct().powf(0.9335)
+            * bottom.as_pct().powf(0.2848));
     let rd = Length::from_in(rd);
     Ok(Estimate {
         value: rd,
