@@ -1,5 +1,7 @@
 //! Bearing ratio to expect of a soil class in a season, where nobody measured.
 
+use quantity::Stress;
+
 use super::Estimate;
 use super::strength::Cbr;
 use crate::source::{Citation, Key, Standing};
@@ -10,6 +12,9 @@ pub const CBR_BY_CLASS: Key = Key("cbr-by-uscs");
 pub const CBR_BY_DRAINAGE: Key = Key("look-2007");
 /// Support of frost-susceptible soil over a year with thaw.
 pub const THAW_SUPPORT: Key = Key("ufc-3-260-02");
+
+/// Rating cone index over moisture by class.
+pub const MOISTURE_LINES: Key = Key("ci-rci-moisture");
 
 /// Class of the unified soil classification.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -64,6 +69,46 @@ pub fn expected_cbr(class: SoilClass, season: Season) -> Option<Estimate<Cbr>> {
         high: Cbr::clamped(high),
         extrapolated: false,
         citation: Citation::of(key, standing).at("estimated from the class"),
+    })
+}
+
+/// Rating cone index to expect of a class at a moisture: `ln RCI = c1 - c2 ln w`, w in percent of
+/// the dry weight, psi, and no higher than the cone index by the same form.
+///
+/// # Validity
+/// Only to fill in a field before anyone has measured. Moisture of 15 to 40 % is where the lines
+/// were drawn as far as we know; outside it is marked. `None` for classes without usable lines.
+///
+/// # Source
+/// [`MOISTURE_LINES`]: coefficients read, the form and the order of columns from memory.
+pub fn expected_rating_cone_index(class: SoilClass, moisture_pct: f64) -> Option<Estimate<Stress>> {
+    use SoilClass::{Ch, Cl, Mh, Ml, Oh, Ol, Sc, Sm};
+    if !(5.0..=100.0).contains(&moisture_pct) {
+        return None;
+    }
+    // Cone index first; the printed slope for CH gives none and is taken for a misprint.
+    let (ci, rci) = match class {
+        Sm => (Some((8.749, 1.1949)), (12.542, 2.955)),
+        Sc => (Some((9.056, 1.3566)), (12.542, 2.955)),
+        Ml => (Some((10.225, 1.565)), (11.936, 2.407)),
+        Cl => (Some((10.998, 1.848)), (15.506, 3.530)),
+        Ol => (Some((10.977, 1.754)), (17.399, 3.584)),
+        Mh => (Some((12.321, 2.044)), (23.641, 5.191)),
+        Oh => (Some((13.046, 2.172)), (12.189, 1.942)),
+        Ch => (None, (13.686, 2.705)),
+        _ => return None,
+    };
+    let line = |(c1, c2): (f64, f64)| (c1 - c2 * moisture_pct.ln()).exp();
+    let psi = ci.map_or(line(rci), |ci| line(rci).min(line(ci)));
+    let value = Stress::from_psi(psi);
+    Some(Estimate {
+        value,
+        // No scatter was read: half and double, our judgement.
+        low: value * 0.5,
+        high: value * 2.0,
+        extrapolated: !(15.0..=40.0).contains(&moisture_pct),
+        citation: Citation::of(MOISTURE_LINES, Standing::FromMemory)
+            .at("estimated from class and moisture"),
     })
 }
 
@@ -126,6 +171,33 @@ mod tests {
         assert!((of(SoilClass::Gc, Season::Drained).low.as_pct() - 20.0).abs() < 1e-9);
         assert!((of(SoilClass::Sc, Season::Wet).value.as_pct() - 7.0).abs() < 1e-9);
         assert!((of(SoilClass::Cl, Season::Thaw).value.as_pct() - 3.5).abs() < 1e-9);
+    }
+
+    // Lines of ERDC/CRREL SR-04-1, Table 5.2.1, worked by hand at 20, 25 and 30 %.
+    #[test]
+    fn worked_rating_cone_index_over_moisture() {
+        for (class, psi) in [
+            (SoilClass::Sm, [40.0, 21.0, 12.0]),
+            (SoilClass::Ml, [113.0, 66.0, 42.0]),
+            (SoilClass::Cl, [139.0, 63.0, 33.0]),
+            (SoilClass::Ch, [266.0, 145.0, 89.0]),
+        ] {
+            for (moisture, expected) in [20.0, 25.0, 30.0].into_iter().zip(psi) {
+                let ours = expected_rating_cone_index(class, moisture).unwrap().value.as_psi();
+                assert!((ours - expected).abs() < 0.6, "{class:?} {moisture}: {ours}");
+            }
+        }
+        // Never above the cone index itself.
+        let capped = expected_rating_cone_index(SoilClass::Mh, 25.0).unwrap().value.as_psi();
+        assert!((capped - 312.0).abs() < 1.0, "{capped}");
+    }
+
+    #[test]
+    fn moisture_without_a_line_has_none_and_odd_moisture_is_marked() {
+        assert_eq!(expected_rating_cone_index(SoilClass::Gw, 25.0), None);
+        assert_eq!(expected_rating_cone_index(SoilClass::Cl, 0.0), None);
+        assert_eq!(expected_rating_cone_index(SoilClass::Cl, f64::NAN), None);
+        assert!(expected_rating_cone_index(SoilClass::Cl, 60.0).unwrap().extrapolated);
     }
 
     #[test]

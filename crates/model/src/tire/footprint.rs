@@ -422,6 +422,8 @@ mod tests {
             prop_assert!((patch.mean_pressure.as_kpa() * patch.area.as_m2() - load).abs() < 1e-9);
             prop_assert!(patch.low < patch.area && patch.area < patch.high);
             prop_assert!(patch.lowest_pressure() < patch.highest_pressure());
+            // An overloaded tire presses with its inflation pressure and more: the band must hold it.
+            prop_assert!(patch.highest_pressure().as_kpa() >= p);
         }
 
         #[test]
