@@ -86,8 +86,7 @@ impl<'a> Solver<'a> {
     /// after the half-space of the same material is taken out.
     ///
     /// # Source
-    /// `burmister-1945`, with the waves of `kausel-roesset-1981` written from the face where they
-    /// are largest.
+    /// `burmister-1945`.
     pub fn solve(&mut self, k: f64) -> &[Amplitudes] {
         let last = self.media.len() - 1;
         let mut flexibility = times(&self.media[last].v_down(), &T_DOWN_INVERSE);
