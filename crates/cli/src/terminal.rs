@@ -89,7 +89,8 @@ impl Terminal {
                 }
                 let style = ProgressStyle::with_template("{spinner} {msg} {elapsed}")
                     .unwrap_or_else(|_| ProgressStyle::default_spinner());
-                let bar = ProgressBar::new_spinner().with_style(style).with_message(what.to_owned());
+                let bar =
+                    ProgressBar::new_spinner().with_style(style).with_message(what.to_owned());
                 bar.enable_steady_tick(Duration::from_millis(120));
                 // Ends with the step, whether it sent something or went away.
                 waits.recv().unwrap_or(());

@@ -13,9 +13,11 @@ use crate::calc::{Given, Share, TireLoad, ratio};
 /// Values carry their unit; an absolute pressure has a flag that ends in -abs, every other
 /// pressure is above ambient. A load on a tire may be a mass or a force.
 #[derive(Debug, Args)]
-#[command(after_help = "Exit code 1 if the equation has no answer for these numbers.\n\nExample:\n  \
+#[command(
+    after_help = "Exit code 1 if the equation has no answer for these numbers.\n\nExample:\n  \
                   airtide calc tire-load --rated-load 6005lb --rated-pressure 105psi \
-                  --exponent 0.7 --load 5500lb")]
+                  --exponent 0.7 --load 5500lb"
+)]
 pub struct CalcArgs {
     /// Which equation.
     #[command(subcommand)]
@@ -189,8 +191,10 @@ pub struct FlowArgs {
 
 /// Time to fill a volume from a steady supply
 #[derive(Debug, Args)]
-#[command(after_help = "Example:\n  airtide calc fill-time --volume 110l --conductance 1.5dm3/s/bar \
-                  --critical-ratio 0.25 --supply-abs 9.3bar --from-abs 4bar --to-abs 7.5bar")]
+#[command(
+    after_help = "Example:\n  airtide calc fill-time --volume 110l --conductance 1.5dm3/s/bar \
+                  --critical-ratio 0.25 --supply-abs 9.3bar --from-abs 4bar --to-abs 7.5bar"
+)]
 pub struct FillTimeArgs {
     /// Volume to fill
     #[arg(long)]
@@ -214,8 +218,10 @@ pub struct FillTimeArgs {
 
 /// Time to vent a volume into the open
 #[derive(Debug, Args)]
-#[command(after_help = "Example:\n  airtide calc vent-time --volume 110l --conductance 1.5dm3/s/bar \
-                  --critical-ratio 0.25 --ambient-abs 1.013bar --from-abs 8.2bar --to-abs 3.1bar")]
+#[command(
+    after_help = "Example:\n  airtide calc vent-time --volume 110l --conductance 1.5dm3/s/bar \
+                  --critical-ratio 0.25 --ambient-abs 1.013bar --from-abs 8.2bar --to-abs 3.1bar"
+)]
 pub struct VentTimeArgs {
     /// Volume to vent
     #[arg(long)]

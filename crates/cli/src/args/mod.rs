@@ -79,7 +79,9 @@ pub struct SchemaArgs {
 
 /// Print the completions of a shell
 #[derive(Debug, Args)]
-#[command(after_help = "Example:\n  airtide completions bash > ~/.local/share/bash-completion/completions/airtide")]
+#[command(
+    after_help = "Example:\n  airtide completions bash > ~/.local/share/bash-completion/completions/airtide"
+)]
 pub struct CompletionsArgs {
     /// The shell
     pub shell: clap_complete::Shell,

@@ -63,7 +63,9 @@ pub struct PlanArgs {
 ///
 /// Prints CSV with one line a moment; with --json the document a chart is drawn from.
 #[derive(Debug, Args)]
-#[command(after_help = "Example:\n  airtide simulate my-fleet --haul aggregate --every 5s > run.csv")]
+#[command(
+    after_help = "Example:\n  airtide simulate my-fleet --haul aggregate --every 5s > run.csv"
+)]
 pub struct SimulateArgs {
     /// Folder that holds survey.toml
     #[arg(value_name = "SURVEY")]

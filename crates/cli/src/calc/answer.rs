@@ -134,7 +134,11 @@ impl Answer {
     }
 
     fn standing(&self) -> Standing {
-        self.citations.iter().map(|citation| citation.standing).max().unwrap_or(Standing::FromMemory)
+        self.citations
+            .iter()
+            .map(|citation| citation.standing)
+            .max()
+            .unwrap_or(Standing::FromMemory)
     }
 
     /// Warnings, the standing's own among them.
@@ -213,11 +217,8 @@ fn lines(lines: &[Line], words: &Words) -> String {
 
 /// A source in full.
 fn cited(citation: &Citation, words: &Words) -> String {
-    let place = if citation.locator.is_empty() {
-        String::new()
-    } else {
-        format!(", {}", citation.locator)
-    };
+    let place =
+        if citation.locator.is_empty() { String::new() } else { format!(", {}", citation.locator) };
     let standing = words.text(standing_key(citation.standing));
     let text = format!("{}{place} [{}]: {standing}", title(citation), citation.key);
     paragraph(&text, "  ", "    ")

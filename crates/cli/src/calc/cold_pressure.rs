@@ -21,10 +21,9 @@ pub(super) fn answer(args: &ColdPressureArgs, words: &Words) -> Result<Answer, F
     let pressure = &args.pressure;
     let shown = repeated(words, &pressure.text, pressure.value, Kind::Pressure);
     answer.put_in("pressure", "kpa", pressure.value.as_kpa(), shown);
-    for (name, given) in [
-        ("from-temperature", &args.from_temperature),
-        ("to-temperature", &args.to_temperature),
-    ] {
+    for (name, given) in
+        [("from-temperature", &args.from_temperature), ("to-temperature", &args.to_temperature)]
+    {
         let shown = repeated(words, &given.text, given.value, Kind::Temperature);
         answer.put_in(name, "c", given.value.as_celsius(), shown);
     }

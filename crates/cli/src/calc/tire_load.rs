@@ -5,7 +5,9 @@ use model::source::{Citation, Standing};
 use model::tire::load_inflation::{
     ETRTO, Exponent, LoadInflationError, TRA_BIAS, TRA_RADIAL, carried_load, required_pressure,
 };
-use model::tire::low_speed::{LowSpeedError, TRA_LOW_SPEED, restricted_speed_pressure, tra_allowance};
+use model::tire::low_speed::{
+    LowSpeedError, TRA_LOW_SPEED, restricted_speed_pressure, tra_allowance,
+};
 use model::tire::r54::{MAKER_NEEDED_UNDER, load_only_backwards, r54_allowance};
 use model::tire::{Construction, RatedPoint, SizeClass, StandardsBody};
 use quantity::{ColdPressure, Mass, PressureDifference, Speed};
@@ -200,7 +202,12 @@ impl Request {
     }
 
     /// The row that covers the cap and carries most at this pressure, its added pressure taken off.
-    fn tra_load(&self, pressure: ColdPressure, class: SizeClass, cap: Speed) -> Result<Found, Failure> {
+    fn tra_load(
+        &self,
+        pressure: ColdPressure,
+        class: SizeClass,
+        cap: Speed,
+    ) -> Result<Found, Failure> {
         if cap < Speed::ZERO {
             return Err(Failure::input(LowSpeedError::NegativeSpeed { cap }));
         }
@@ -215,7 +222,8 @@ impl Request {
             let changes =
                 grant.load_pct != 0.0 || grant.pressure_addition > PressureDifference::ZERO;
             let citation = changes.then(|| {
-                Citation::of(TRA_LOW_SPEED, Standing::FromMemory).at(format!("row {} mph", row.band))
+                Citation::of(TRA_LOW_SPEED, Standing::FromMemory)
+                    .at(format!("row {} mph", row.band))
             });
             Some(Found {
                 allowance_pct: grant.load_pct,

@@ -18,7 +18,9 @@ pub(super) fn run(args: &SchemaArgs, terminal: &Terminal) -> Result<Outcome, Fai
     match &args.name {
         Some(name) => {
             let schema = all.remove(name).ok_or_else(|| {
-                Failure::call(anyhow::anyhow!("there is no schema '{name}'; see 'airtide schema -h'"))
+                Failure::call(anyhow::anyhow!(
+                    "there is no schema '{name}'; see 'airtide schema -h'"
+                ))
             })?;
             terminal.document(&schema)?;
         }

@@ -23,8 +23,19 @@ pub fn csv_of(runs: &[RunView]) -> anyhow::Result<String> {
 
 fn header(channels: &[String]) -> Vec<String> {
     let fixed = [
-        "haul", "time_s", "km", "load_state", "speed_kmh", "cap_kmh", "grade_pct", "rung",
-        "changing", "supply_kpa", "compressor_loading", "fuel_l", "compressed_l",
+        "haul",
+        "time_s",
+        "km",
+        "load_state",
+        "speed_kmh",
+        "cap_kmh",
+        "grade_pct",
+        "rung",
+        "changing",
+        "supply_kpa",
+        "compressor_loading",
+        "fuel_l",
+        "compressed_l",
     ];
     let mut columns: Vec<String> = fixed.map(str::to_owned).to_vec();
     for channel in channels {

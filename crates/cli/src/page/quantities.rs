@@ -65,11 +65,7 @@ pub fn chainage(format: &Format, km: f64, round: Round) -> Amount {
 /// A time to allow: in seconds up to two minutes, never shown below.
 pub fn time(format: &Format, s: f64) -> Amount {
     let time = Time::from_s(s);
-    if s.abs() < 120.0 {
-        format.seconds(time, Round::Up)
-    } else {
-        format.minutes(time, Round::Up)
-    }
+    if s.abs() < 120.0 { format.seconds(time, Round::Up) } else { format.minutes(time, Round::Up) }
 }
 
 /// A volume of fuel: never shown below.

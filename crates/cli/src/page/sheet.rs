@@ -48,7 +48,10 @@ impl Sheet {
     /// The lines of the table.
     pub fn lines(&self) -> String {
         let indent = " ".repeat(INDENT);
-        self.table.lines().map(|line| format!("{indent}{}", line.trim_end()).trim_end().to_owned() + "\n").collect()
+        self.table
+            .lines()
+            .map(|line| format!("{indent}{}", line.trim_end()).trim_end().to_owned() + "\n")
+            .collect()
     }
 }
 

@@ -155,8 +155,9 @@ plan-raise-first = RAISE FIRST
 
 plan-change-points-how = In the order of travel. Start at the place or before it; the new speed cap holds from the start of a lowering, and from the end of a raising. { $times }
 plan-times-nominal = Times and leads are nominal, without spread between trucks and runs.
-plan-times-sampled = Time: the middle of many runs, in brackets what nine of ten keep; leads are for nine of ten.
-plan-time-sampled = Time (9 of 10)
+plan-times-sampled = Time: the middle of many runs, in brackets what nine of ten keep; leads are for nine of ten. A time without brackets is nominal.
+plan-time-sampled = Time
+    (9 of 10)
 plan-does-not-fit-p90 = Change point { $number } fits on a usual run; more than one run in ten is not complete where it must be.
 plan-no-change-points = None: one rung serves the whole route.
 plan-run = { $load_state } run
@@ -222,4 +223,4 @@ plan-cautions-told = Also to know:
 
 # Cells in a line of text.
 cells-every-rung = every rung
-cells-on = { $states } on { $rungs }
+cells-on = { $states } ({ $rungs })

@@ -97,7 +97,7 @@ pub struct CellName<'a> {
     pub rung: &'a str,
 }
 
-/// Cells as one list: `drive: empty, laden on every rung; trailer: laden on pit`.
+/// Cells as one list: `drive: empty, laden (every rung); trailer: laden (pit)`.
 pub fn list(plan: &PlanView, cells: &[CellName<'_>], words: &Words) -> String {
     let mut channels: Vec<(Vec<&str>, String)> = Vec::new();
     for channel in unique(cells.iter().map(|cell| cell.channel)) {
@@ -132,7 +132,7 @@ fn of_channel(plan: &PlanView, channel: &str, cells: &[CellName<'_>], words: &Wo
         if rungs.windows(2).all(|pair| pair[0] == pair[1]) {
             entries.extend(rungs.into_iter().next().map(|rungs| (load_state.to_owned(), rungs)));
         } else {
-            let named = chains.iter().map(|chains| format!("{load_state} ({chains})"));
+            let named = chains.iter().map(|chains| format!("{load_state} + {chains}"));
             entries.extend(named.zip(rungs));
         }
     }

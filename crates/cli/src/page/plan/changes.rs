@@ -19,7 +19,7 @@ pub fn points(plan: &PlanView, words: &Words) -> String {
     if plan.change_points.is_empty() {
         return text + &paragraph(&words.text("plan-no-change-points"), "  ", "  ");
     }
-    let sampled = plan.change_points.iter().all(|point| point.change_time_p90_s.is_some());
+    let sampled = plan.change_points.iter().any(|point| point.change_time_p90_s.is_some());
     let times = words.text(if sampled { "plan-times-sampled" } else { "plan-times-nominal" });
     let how = words.fill("plan-change-points-how", &[("times", &times)]);
     text.push_str(&paragraph(&how, "  ", "  "));
@@ -52,28 +52,28 @@ fn early(point: &ChangePointView) -> Round {
 fn table(run: &[(usize, &ChangePointView)], words: &Words) -> String {
     let format = &words.format;
     let distance = format.unit(Kind::Distance);
+    let sampled = run.iter().any(|(_, point)| point.change_time_p90_s.is_some());
     let mut sheet = Sheet::new(vec![
         (words.text("plan-number"), Side::Right),
         (with_unit(words, "plan-at", distance), Side::Right),
         (words.text("plan-place"), Side::Left),
         (words.text("plan-call"), Side::Left),
-        (words.text("plan-from-to"), Side::Left),
-        (words.text("plan-time-sampled"), Side::Right),
+        (words.text(if sampled { "plan-time-sampled" } else { "plan-time" }), Side::Right),
         (words.text("plan-lead"), Side::Right),
         (with_unit(words, "plan-reach-by", distance), Side::Right),
         (with_unit(words, "plan-cap", format.unit(Kind::Speed)), Side::Right),
     ]);
     for (number, point) in run {
         let round = early(point);
+        let call = words.text(match point.action.as_str() {
+            "raise" => "plan-start-raising",
+            _ => "plan-start-lowering",
+        });
         sheet.row(vec![
             number.to_string(),
             chainage(format, point.km, round).number,
             place(point, words),
-            words.text(match point.action.as_str() {
-                "raise" => "plan-start-raising",
-                _ => "plan-start-lowering",
-            }),
-            format!("{} → {}", point.from_rung, point.to_rung),
+            format!("{call}\n{} → {}", point.from_rung, point.to_rung),
             change_time(point, words),
             stretch(format, point.lead_m, Round::Up).to_string(),
             chainage(format, point.reach_by_km, round).number,
@@ -88,7 +88,7 @@ fn change_time(point: &ChangePointView, words: &Words) -> String {
     let format = &words.format;
     let middle = time(format, point.change_time_s);
     match point.change_time_p90_s {
-        Some(p90) => format!("{middle} ({})", time(format, p90)),
+        Some(p90) => format!("{middle}\n({})", time(format, p90)),
         None => middle.to_string(),
     }
 }
@@ -112,7 +112,10 @@ fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
     let mut text = String::new();
     if !point.fits {
         let line = words.fill("plan-does-not-fit", &[("number", &number)]);
-        text.push_str(&format!("{WRONG}{}{WRONG:#}\n", paragraph(&line, "  ! ", "    ").trim_end()));
+        text.push_str(&format!(
+            "{WRONG}{}{WRONG:#}\n",
+            paragraph(&line, "  ! ", "    ").trim_end()
+        ));
     }
     if point.fits && point.fits_p90 == Some(false) {
         let line = words.fill("plan-does-not-fit-p90", &[("number", &number)]);
@@ -170,10 +173,8 @@ fn way(way: &WayView, words: &Words) -> String {
                 &way.times_the_air.map_or_else(unknown, |times| format.number(times, 1, Round::Up)),
             )],
         ),
-        "more road" => words.fill(
-            "plan-way-more-road",
-            &[("distance", &road(Round::Up).unwrap_or_else(unknown))],
-        ),
+        "more road" => words
+            .fill("plan-way-more-road", &[("distance", &road(Round::Up).unwrap_or_else(unknown))]),
         _ => words.text("plan-way-rolling"),
     };
     match way.time_lost_s {

@@ -43,7 +43,11 @@ fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> St
         line("plan-lowest", Some(lowest(format, limit.pressure_kpa)), &because(plan, limit, words));
     }
     if let Some(limit) = &cell.min_runner_up {
-        line("plan-next-closest", Some(lowest(format, limit.pressure_kpa)), &because(plan, limit, words));
+        line(
+            "plan-next-closest",
+            Some(lowest(format, limit.pressure_kpa)),
+            &because(plan, limit, words),
+        );
     }
     if let (Some(kpa), Some(by), Some(source)) =
         (cell.max_kpa, &cell.max_governed_by, &cell.max_source)

@@ -175,9 +175,7 @@ fn why(reason: &str, with: &BTreeMap<String, f64>, words: &Words) -> String {
                 ("rated", &cap(format, number("rated_kmh"))),
             ],
         ),
-        "too-hot" => {
-            words.fill(&key, &[("highest", &temperature(format, number("highest_c")))])
-        }
+        "too-hot" => words.fill(&key, &[("highest", &temperature(format, number("highest_c")))]),
         "duals-touch" => {
             let spacing = quantity::Length::from_mm(number("spacing_mm"));
             let spacing = format.size(spacing, language::Round::Down);
