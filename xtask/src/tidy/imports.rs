@@ -6,11 +6,12 @@ use std::path::Path;
 use super::{code_lines, rust_files, shown};
 
 /// Each module with those it may name.
-const MAY_NAME: [(&str, &[&str]); 8] = [
+const MAY_NAME: [(&str, &[&str]); 9] = [
     ("source", &[]),
     ("tire", &["source"]),
     ("air", &["source"]),
     ("ground", &["source", "tire"]),
+    ("road", &["source", "tire", "ground"]),
     ("motion", &["source", "tire", "route"]),
     ("route", &["source", "tire", "air"]),
     ("vehicle", &["source", "tire", "air", "route", "motion"]),
