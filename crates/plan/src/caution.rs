@@ -5,7 +5,9 @@ use model::tire::Lapse;
 use model::vehicle::Weighing;
 use quantity::{ColdPressure, GaugePressure, Length, Time};
 
+use crate::change::KeptLow;
 use crate::drive::{Driven, NotDriven};
+use crate::hold::LongestStay;
 use crate::ladder::Ladder;
 use crate::morning::MorningAfter;
 use crate::window::{Approval, CellId, FixedGroup};
@@ -111,6 +113,22 @@ pub enum Caution {
         /// Limit.
         limit: Length,
     },
+    /// A rung is held longer in time than its limit allows.
+    HeldTooLongInTime {
+        /// Rung.
+        rung: usize,
+        /// Load state.
+        load_state: usize,
+        /// Time on it, standing included.
+        time: Time,
+        /// Limit.
+        limit: Time,
+    },
+    /// A stretch stays on a slower rung: the raise would not be complete within it.
+    KeptLow {
+        /// The stretch.
+        kept: KeptLow,
+    },
     /// The compressor runs longer without a pause than it may.
     CompressorOverLimit {
         /// Longest run.
@@ -172,6 +190,7 @@ impl Caution {
                 | Self::HandSetTooLow { .. }
                 | Self::LeadDoesNotFit { .. }
                 | Self::HeldTooLong { .. }
+                | Self::HeldTooLongInTime { .. }
                 | Self::CompressorOverLimit { .. }
                 | Self::NotDriven { .. }
         ) || matches!(self, Self::NotPossible { wanted: true, .. })
@@ -288,21 +307,24 @@ fn of_drive(haul: &HaulCycle, ladder: &Ladder, driven: &Driven, found: &mut Vec<
             found.push(Caution::LeadFitsOnlyNominally { point: index });
         }
     }
-    let states = [haul.empty_state, haul.laden_state];
-    for (sections, load_state) in driven.sections.iter().zip(states) {
-        for section in sections {
-            let (rung, road) = (section.rung, section.to - section.from);
-            let of_rows = ladder.cells().iter().filter_map(|cell| {
-                let id = cell.id;
-                let driven = (id.load_state, id.chain_state, id.rung) == (load_state, 0, rung);
-                cell.hold.filter(|_| driven)
-            });
-            let of_rung = combination.rungs[rung].hold.map(|hold| hold.distance);
-            let limit = of_rows.chain(of_rung).min_by(Length::total_cmp);
-            if let Some(limit) = limit.filter(|limit| road > *limit) {
-                found.push(Caution::HeldTooLong { rung, load_state, road, limit });
-            }
+    for stay in &driven.stays {
+        let LongestStay { load_state, rung, time, road } = *stay;
+        let of_rows = ladder.cells().iter().filter_map(|cell| {
+            let id = cell.id;
+            let driven = (id.load_state, id.chain_state, id.rung) == (load_state, 0, rung);
+            cell.hold.filter(|_| driven)
+        });
+        let hold = combination.rungs[rung].hold;
+        let limit = of_rows.chain(hold.map(|hold| hold.distance)).min_by(Length::total_cmp);
+        if let Some(limit) = limit.filter(|limit| road > *limit) {
+            found.push(Caution::HeldTooLong { rung, load_state, road, limit });
         }
+        if let Some(limit) = hold.map(|hold| hold.time).filter(|limit| time > *limit) {
+            found.push(Caution::HeldTooLongInTime { rung, load_state, time, limit });
+        }
+    }
+    for kept in &driven.kept_low {
+        found.push(Caution::KeptLow { kept: *kept });
     }
     let limit = combination.controller.compressor_limit;
     let longest = driven

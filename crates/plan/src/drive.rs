@@ -9,7 +9,10 @@ use model::haul_cycle::HaulCycle;
 use quantity::{Length, Mass, Time};
 
 use crate::Detail;
-use crate::change::{ChangePoint, LadenChoice, Run, Sampling, Workers, choose_laden_change, walk};
+use crate::change::{
+    ChangePoint, KeptLow, LadenChoice, Run, Sampling, Workers, choose_laden_change, walk,
+};
+use crate::hold::{LongestStay, Stays};
 use crate::ladder::Ladder;
 use crate::sections::{NoRung, Section, sections};
 
@@ -57,7 +60,11 @@ pub struct Driven {
     pub plan: CyclePlan,
     /// Rungs that were wanted but are not possible, with the slower one used: (load state, wanted, used).
     pub replaced: Vec<(usize, usize, usize)>,
-    /// Longest section on each rung, by load state of the run, for hold limits.
+    /// Stretches kept on a slower rung because the raise would not be complete within them.
+    pub kept_low: Vec<KeptLow>,
+    /// Longest stay on each rung, for hold limits.
+    pub stays: Vec<LongestStay>,
+    /// Sections of the empty and of the laden run.
     pub sections: [Vec<Section>; 2],
 }
 
@@ -154,6 +161,8 @@ pub(crate) fn drive(
 
     let mut points = walked.points;
     points.extend(laden_walked.points);
+    let mut kept_low = walked.kept_low;
+    kept_low.extend(laden_walked.kept_low);
     let plan = CyclePlan {
         empty_start,
         empty: changes,
@@ -163,13 +172,24 @@ pub(crate) fn drive(
         laden: laden_walked.changes,
         laden_caps,
     };
-    let cycle =
-        Cycle::drive(haul, &truck, (&empty, &laden), &plan, detail.style, &mut haul::NoRecord)?;
+    let mut stays = Stays::default();
+    let cycle = Cycle::drive(haul, &truck, (&empty, &laden), &plan, detail.style, &mut stays)?;
+    let stays = stays.longest();
     let full_pressure_time = full_pressure(haul, ladder, &truck, (&empty, &laden), detail)?;
-    let sections = [empty_sections, laden_sections];
     let weather = &haul.weather;
     let water = water_taken_in(cycle.compressed(), weather.ambient, weather.humidity).ok();
-    Ok(Driven { points, laden_change, cycle, water, full_pressure_time, plan, replaced, sections })
+    Ok(Driven {
+        points,
+        laden_change,
+        cycle,
+        water,
+        full_pressure_time,
+        plan,
+        replaced,
+        kept_low,
+        stays,
+        sections: [empty_sections, laden_sections],
+    })
 }
 
 /// The state in which the empty run begins.

@@ -7,6 +7,7 @@ pub mod caution;
 pub mod chance;
 pub mod change;
 mod drive;
+pub mod hold;
 pub mod ladder;
 pub mod morning;
 pub mod search;

@@ -15,4 +15,5 @@ pub use laden::{LadenChoice, LadenOption};
 pub use point::{Action, ChangePoint, Consequence, Stop, Way, WayTaken};
 pub(crate) use run::Run;
 pub use spread::{ChangeSpread, OneByOne, Sampled, Workers};
+pub use walk::KeptLow;
 pub(crate) use walk::{Sampling, walk};

@@ -63,8 +63,12 @@ pub(super) fn make_sure(
     let attempt = if start < nominal.start {
         run.attempt(approach, start, to, &change.caps_from(base, start))?
     } else {
-        nominal
+        nominal.clone()
     };
+    // An earlier start may run into what the nominal one kept clear of.
+    if !change.permits(&attempt, base)? {
+        return Ok(Sure { attempt: nominal, spread: Some(spread), fits_p90: Some(false) });
+    }
     Ok(Sure { attempt, spread: Some(spread), fits_p90: Some(fits) })
 }
 

@@ -23,6 +23,23 @@ pub(crate) struct Walked {
     pub points: Vec<ChangePoint>,
     /// State when the last change was complete, or at the start.
     pub last: State,
+    /// Stretches kept on a slower rung because the raise would not be complete within them.
+    pub kept_low: Vec<KeptLow>,
+}
+
+/// A stretch that is run on a slower rung than wanted.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct KeptLow {
+    /// Index of the load state.
+    pub load_state: usize,
+    /// Chainage where the stretch begins, in the direction of travel.
+    pub from: Length,
+    /// Chainage where it ends.
+    pub to: Length,
+    /// Rung wanted.
+    pub wanted: usize,
+    /// Rung kept.
+    pub kept: usize,
 }
 
 /// Plans every change of a run that begins in `start`.
@@ -32,7 +49,12 @@ pub(crate) fn walk(
     start: &State,
     sampling: Sampling<'_>,
 ) -> Result<Walked, WalkError> {
-    let mut walked = Walked { changes: Vec::new(), points: Vec::new(), last: start.clone() };
+    let mut walked = Walked {
+        changes: Vec::new(),
+        points: Vec::new(),
+        last: start.clone(),
+        kept_low: Vec::new(),
+    };
     let Some((&first, rest)) = run.sections.split_first() else { return Ok(walked) };
     let mut from = first;
     for &into in rest {
@@ -40,8 +62,19 @@ pub(crate) fn walk(
         // that change does not fit, and its point says how far it reaches.
         let passed = into.to <= walked.last.travelled();
         if !passed && into.rung != from.rung {
-            Change { haul, run, sampling, from, into }.plan(&mut walked)?;
-            from = into;
+            let change = Change { haul, run, sampling, from, into };
+            if change.plan(&mut walked)? {
+                from = into;
+            } else {
+                walked.kept_low.push(KeptLow {
+                    load_state: run.load_state,
+                    from: run.course.chainage(into.from),
+                    to: run.course.chainage(into.to),
+                    wanted: into.rung,
+                    kept: from.rung,
+                });
+                from.to = into.to;
+            }
         }
     }
     Ok(walked)
@@ -73,7 +106,8 @@ impl Change<'_> {
         }
     }
 
-    fn plan(&self, walked: &mut Walked) -> Result<(), WalkError> {
+    /// Plans the change; false if the stretch is better kept on the rung before it.
+    fn plan(&self, walked: &mut Walked) -> Result<bool, WalkError> {
         let run = self.run;
         let place = self.into.from;
         let base = run.caps_of(&walked.changes);
@@ -116,13 +150,18 @@ impl Change<'_> {
             None => {
                 let Refused { changes, attempt, chosen, others } =
                     when_it_does_not_fit(self, &approach, &open, earliest, &base)?;
+                let ends_in_time = attempt.complete.is_some_and(|at| at < self.into.to);
+                let is_last = self.into.to >= run.course.length() - Length::from_m(1.0);
+                if !ends_in_time && !is_last {
+                    return Ok(false);
+                }
                 walked.changes.extend(changes);
                 let point = self.point(&approach, &attempt, chosen, others, &base)?;
                 walked.points.push(point);
                 walked.last = attempt.end;
             }
         }
-        Ok(())
+        Ok(true)
     }
 
     /// Where the change may be ordered: raising keeps off sustained descents and legs that forbid it.

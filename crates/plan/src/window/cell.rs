@@ -3,7 +3,7 @@
 use model::haul_cycle::HaulCycle;
 use model::source::Standing;
 use model::tire::load_inflation::{Exponent, USUAL_LOWEST_TABLE_PRESSURE};
-use quantity::{ColdPressure, Length, PressureDifference, Temperature};
+use quantity::{ColdPressure, Length, PressureDifference, Speed, Temperature};
 
 use super::limit::{Impossible, Limit, MaximumKind, MinimumKind};
 use super::load_share::WorstTire;
@@ -137,6 +137,7 @@ fn gather(
     let combination = &haul.combination;
     let state = &combination.load_states[id.load_state];
     let cap = combination.rungs[id.rung].cap;
+    let top_cap = combination.rungs.iter().map(|rung| rung.cap).fold(cap, Speed::max);
     let mut minimum: Vec<Limit<MinimumKind>> = Vec::new();
     let mut groups: Vec<((usize, usize), GroupMinimum)> = Vec::new();
     let fed = combination.standing_groups_of(id.channel, state).flat_map(|(index, group)| {
@@ -151,6 +152,7 @@ fn gather(
             state,
             chains: &state.chain_states[id.chain_state],
             cap,
+            top_cap,
             used,
             site,
         };
@@ -237,7 +239,11 @@ fn finish(
     let approval = approval(haul, &window, &set, full_speed, id);
     Ok(Cell {
         id,
-        hand_set_too_low: hand_set.filter(|wanted| *wanted < lowest),
+        // Under the lowest and what must be added to it, the pressure wanted cannot be used as it is.
+        hand_set_too_low: hand_set.filter(|wanted| {
+            let controller = &combination.controller;
+            *wanted < lowest + mismatch + controller.gauge_error + controller.deadband
+        }),
         set: Some(set),
         impossible: None,
         approval,

@@ -2,7 +2,7 @@
 
 use model::haul_cycle::HaulCycle;
 use model::vehicle::ChainState;
-use quantity::{ColdPressure, Mass};
+use quantity::{ColdPressure, Mass, Speed};
 
 use super::limit::{Impossible, Limit, MinimumKind};
 use super::minimum::Case;
@@ -37,6 +37,7 @@ pub(crate) fn fixed_groups(haul: &HaulCycle, site: &Site, uses: &[RungUse]) -> V
     // The steer tires run at the highest cap of the ladder whatever the other tires hold.
     let Some(top) = uses.iter().rposition(|used| used.used) else { return found };
     let cap = combination.rungs[top].cap;
+    let top_cap = combination.rungs.iter().map(|rung| rung.cap).fold(cap, Speed::max);
     let crossfall = uses.iter().map(|used| used.crossfall).fold(0.0, f64::max);
     let united_states = uses.iter().any(|used| used.united_states);
     let used = RungUse { crossfall, united_states, ..uses[top] };
@@ -58,6 +59,7 @@ pub(crate) fn fixed_groups(haul: &HaulCycle, site: &Site, uses: &[RungUse]) -> V
                     state,
                     chains: state.chain_states.first().unwrap_or(&bare),
                     cap,
+                    top_cap,
                     used,
                     site,
                 };

@@ -42,6 +42,8 @@ pub(super) struct Case<'a> {
     pub state: &'a LoadState,
     pub chains: &'a ChainState,
     pub cap: Speed,
+    /// Highest cap of the ladder.
+    pub top_cap: Speed,
     pub used: RungUse,
     pub site: &'a Site,
 }
@@ -79,7 +81,7 @@ impl Case<'_> {
         limits.extend(self.flat_rule()?);
         limits.extend(self.roadside_hot(full.as_ref().ok(), &warm_up));
         limits.extend(self.dual_gap(&law, &worst)?);
-        limits.extend(self.chains(full.clone())?);
+        limits.extend(self.chains()?);
         limits.extend(self.permit());
         limits.extend(self.permit_reading());
         limits.extend(self.scrub());
@@ -195,16 +197,25 @@ impl Case<'_> {
         Ok(Some(self.limit(MinimumKind::DualGap, found.pressure, basis, citation)))
     }
 
-    fn chains(
-        &self,
-        full: Result<Limit<MinimumKind>, Impossible>,
-    ) -> Result<Option<Limit<MinimumKind>>, Impossible> {
+    /// Chains are run at road pressure: all that the highest cap of the ladder asks for.
+    fn chains(&self) -> Result<Option<Limit<MinimumKind>>, Impossible> {
         if !self.chains.chained_groups.contains(&self.index) {
             return Ok(None);
         }
-        let full = full?;
+        let bare = ChainState { name: String::new(), chained_groups: Vec::new() };
+        let on_the_road = Case { chains: &bare, cap: self.top_cap, ..*self };
+        let limits = on_the_road.limits()?.limits;
+        let by_speed = |kind| {
+            use MinimumKind::{Deflection, Heat, LoadTable, MakerRow, RestrictedSpeed};
+            matches!(kind, LoadTable | RestrictedSpeed | MakerRow | Deflection | Heat)
+        };
+        let highest = limits
+            .into_iter()
+            .filter(|limit| by_speed(limit.kind))
+            .max_by(|a, b| a.pressure.total_cmp(&b.pressure));
         let citation = Citation::of(CHAINS, Standing::CommonPractice);
-        Ok(Some(self.limit(MinimumKind::Chains, full.pressure, full.basis, citation)))
+        Ok(highest
+            .map(|limit| self.limit(MinimumKind::Chains, limit.pressure, limit.basis, citation)))
     }
 
     fn permit(&self) -> Option<Limit<MinimumKind>> {

@@ -109,6 +109,21 @@ fn fill(haul: &HaulCycle, caution: &Caution, view: &mut CautionView) -> &'static
             view.number("limit_m", limit.as_m());
             "held-too-long"
         }
+        Caution::HeldTooLongInTime { rung, load_state, time, limit } => {
+            view.name("rung", &combination.rungs[*rung].name);
+            view.name("load_state", &combination.load_states[*load_state].name);
+            view.number("time_s", time.as_s());
+            view.number("limit_s", limit.as_s());
+            "held-too-long-in-time"
+        }
+        Caution::KeptLow { kept } => {
+            view.name("load_state", &combination.load_states[kept.load_state].name);
+            view.name("wanted", &combination.rungs[kept.wanted].name);
+            view.name("rung", &combination.rungs[kept.kept].name);
+            view.number("from_km", kept.from.as_km());
+            view.number("to_km", kept.to.as_km());
+            "kept-low"
+        }
         Caution::CompressorOverLimit { longest, limit } => {
             view.number("longest_s", longest.as_s());
             view.number("limit_s", limit.as_s());
