@@ -32,7 +32,7 @@ impl Words {
     pub fn of_survey(
         global: &GlobalArgs,
         survey: Option<&survey::Survey>,
-        terminal: &Terminal,
+        terminal: Terminal,
     ) -> Result<Self, Failure> {
         let own = survey.map(|survey| match survey.units {
             survey::UnitProfile::Si => UnitProfile::Si,

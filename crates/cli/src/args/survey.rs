@@ -29,7 +29,7 @@ pub struct CheckArgs {
     /// Folder that holds survey.toml
     #[arg(value_name = "SURVEY")]
     pub survey: PathBuf,
-    /// One line a problem, as file:line:column, for editors
+    /// One line a problem, as `file:line:column`, for editors
     #[arg(long)]
     pub brief: bool,
 }

@@ -5,7 +5,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
-use crate::page::paragraph;
+use crate::page::{labelled, line, paragraph};
 use crate::register;
 use crate::terminal::{HEADING, LOOK};
 use crate::words::Words;
@@ -185,13 +185,13 @@ impl Answer {
 
     /// As a page.
     pub fn page(&self, words: &Words) -> String {
-        let head = |key: &str| format!("{HEADING}{}{HEADING:#}\n", words.text(key));
+        let head = |key: &str| line(HEADING, "", &words.text(key));
         let mut parts = vec![head("calc-answer") + &lines(&self.results, words)];
         let warnings = self.all_warnings(words);
         if !warnings.is_empty() {
             let list: String =
                 warnings.iter().map(|warning| paragraph(warning, "  - ", "    ")).collect();
-            parts.push(format!("{LOOK}{}{LOOK:#}\n{list}", words.text("calc-warnings")));
+            parts.push(line(LOOK, "", &words.text("calc-warnings")) + &list);
         }
         parts.push(head("calc-inputs") + &lines(&self.inputs, words));
         parts.push(head("calc-validity") + &paragraph(&self.validity(words), "  ", "  "));
@@ -203,16 +203,8 @@ impl Answer {
 
 /// Labels and numbers, the numbers even.
 fn lines(lines: &[Line], words: &Words) -> String {
-    let label = |line: &Line| words.text(&format!("calc-{}", line.name));
-    let width = lines.iter().map(|line| label(line).chars().count()).max().unwrap_or(0);
-    lines
-        .iter()
-        .map(|line| {
-            let label = label(line);
-            let pad = " ".repeat(width - label.chars().count());
-            format!("  {label}{pad}  {}\n", line.shown)
-        })
-        .collect()
+    let fact = |line: &Line| (words.text(&format!("calc-{}", line.name)), line.shown.clone());
+    labelled(&lines.iter().map(fact).collect::<Vec<_>>())
 }
 
 /// A source in full.

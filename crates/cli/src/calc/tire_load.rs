@@ -3,7 +3,7 @@
 use language::{Kind, Round};
 use model::source::{Citation, Standing};
 use model::tire::load_inflation::{
-    ETRTO, Exponent, LoadInflationError, TRA_BIAS, TRA_RADIAL, carried_load, required_pressure,
+    Exponent, LoadInflationError, TRA_RADIAL, carried_load, required_pressure,
 };
 use model::tire::low_speed::{
     LowSpeedError, TRA_LOW_SPEED, restricted_speed_pressure, tra_allowance,
@@ -255,13 +255,11 @@ impl Found {
 fn exponent(n: f64) -> Result<Exponent, LoadInflationError> {
     use Construction::{Bias, Radial};
     use StandardsBody::{Etrto, Tra};
-    let known = [(Tra, Radial, TRA_RADIAL), (Tra, Bias, TRA_BIAS), (Etrto, Radial, ETRTO)]
-        .map(|(body, construction, _)| Exponent::of(body, construction));
-    match known.into_iter().find(|known| (known.n() - n).abs() < 1e-9) {
-        Some(known) => Ok(known),
-        None => {
-            let citation = Citation::of(TRA_RADIAL, Standing::Given);
-            Exponent::given(n, citation.at("form of the law; the exponent is the one given"))
-        }
+    let known = [(Tra, Radial), (Tra, Bias), (Etrto, Radial)]
+        .map(|(body, construction)| Exponent::of(body, construction));
+    if let Some(known) = known.into_iter().find(|known| (known.n() - n).abs() < 1e-9) {
+        return Ok(known);
     }
+    let citation = Citation::of(TRA_RADIAL, Standing::Given);
+    Exponent::given(n, citation.at("form of the law; the exponent is the one given"))
 }

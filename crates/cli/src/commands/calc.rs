@@ -9,7 +9,7 @@ use crate::words::Words;
 pub(super) fn run(
     args: &CalcArgs,
     global: &GlobalArgs,
-    terminal: &Terminal,
+    terminal: Terminal,
 ) -> Result<Outcome, Failure> {
     let words = Words::of_call(global)?;
     let answer = calc::answer(&args.topic, &words)?;

@@ -11,7 +11,7 @@ use crate::words::Words;
 pub(super) fn run(
     args: &CheckArgs,
     global: &GlobalArgs,
-    terminal: &Terminal,
+    terminal: Terminal,
 ) -> Result<Outcome, Failure> {
     let opened = open(&args.survey)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;

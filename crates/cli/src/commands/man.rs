@@ -7,7 +7,7 @@ use crate::args::Cli;
 use crate::outcome::{Failure, Outcome};
 use crate::terminal::Terminal;
 
-pub(super) fn run(terminal: &Terminal) -> Result<Outcome, Failure> {
+pub(super) fn run(terminal: Terminal) -> Result<Outcome, Failure> {
     let mut command = Cli::command();
     command.build();
     let mut page = Vec::new();

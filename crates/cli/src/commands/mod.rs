@@ -15,7 +15,7 @@ use crate::outcome::{Failure, Outcome};
 use crate::terminal::Terminal;
 
 /// Runs a command.
-pub fn run(command: Command, global: &GlobalArgs, terminal: &Terminal) -> Result<Outcome, Failure> {
+pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<Outcome, Failure> {
     match command {
         Command::New(args) => new::run(&args, global, terminal),
         Command::Check(args) => check::run(&args, global, terminal),

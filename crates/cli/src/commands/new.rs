@@ -19,7 +19,7 @@ struct NewDocument {
 pub(super) fn run(
     args: &NewArgs,
     global: &GlobalArgs,
-    terminal: &Terminal,
+    terminal: Terminal,
 ) -> Result<Outcome, Failure> {
     let words = Words::of_call(global)?;
     let written = match &args.demo {
@@ -35,7 +35,7 @@ pub(super) fn run(
     if global.json {
         terminal.document(&NewDocument { schema: "airtide.new/1", folder, files })?;
     } else {
-        terminal.data(&files.iter().map(|file| format!("{file}\n")).collect::<String>())?;
+        terminal.data(&(files.join("\n") + "\n"))?;
         terminal.talk(&format!("{}\n", words.fill("new-next", &[("folder", &folder)])))?;
     }
     Ok(Outcome::Done)

@@ -19,7 +19,7 @@ pub(super) fn open(path: &Path) -> Result<Opened, Failure> {
 pub(super) fn tell_problems(
     opened: &Opened,
     words: &Words,
-    terminal: &Terminal,
+    terminal: Terminal,
 ) -> Result<(), Failure> {
     if opened.problems.is_empty() {
         return Ok(());
@@ -50,7 +50,7 @@ pub(super) fn counted(opened: &Opened, words: &Words) -> String {
 }
 
 /// A time step of the call.
-pub(super) fn step(every: Time) -> Result<Time, Failure> {
+pub(super) fn every(every: Time) -> Result<Time, Failure> {
     if every.as_s() >= 0.1 {
         Ok(every)
     } else {

@@ -7,10 +7,11 @@ use quantity::Time;
 use study::{Opened, Planned, PlanningError, plan_hauls, simulate};
 use view::{PlanDocument, run_view};
 
-use super::opened::{open, step, tell_problems};
+use super::opened::{every, open, tell_problems};
 use crate::args::{GlobalArgs, PlanArgs};
 use crate::outcome::{Failure, Outcome};
 use crate::page;
+use crate::progress::step;
 use crate::terminal::Terminal;
 use crate::words::Words;
 
@@ -29,7 +30,7 @@ struct Request {
 
 impl Request {
     fn checked(args: PlanArgs) -> Result<Self, Failure> {
-        let every = step(args.every)?;
+        let every = every(args.every)?;
         if let Some(file) = &args.chart {
             check_chart_file(file, args.force)?;
         }
@@ -62,13 +63,13 @@ fn check_chart_file(file: &Path, force: bool) -> Result<(), Failure> {
 pub(super) fn run(
     args: PlanArgs,
     global: &GlobalArgs,
-    terminal: &Terminal,
+    terminal: Terminal,
 ) -> Result<Outcome, Failure> {
     let Request { opened, haul, chart } = Request::checked(args)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
-    let planned = planned(&opened, haul.as_deref(), &detail, terminal)?;
+    let planned = planned(&opened, haul.as_deref(), &detail, &words, terminal)?;
     if chart.is_some() && planned.len() > 1 {
         let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
         return Err(Failure::call(anyhow::anyhow!(
@@ -97,13 +98,14 @@ pub(super) fn planned(
     opened: &Opened,
     haul: Option<&str>,
     detail: &Detail,
-    terminal: &Terminal,
+    words: &Words,
+    terminal: Terminal,
 ) -> Result<Vec<Planned>, Failure> {
     let Some(survey) = &opened.survey else {
         terminal.error(&anyhow::Error::new(PlanningError::NoneSound))?;
         return Ok(Vec::new());
     };
-    match terminal.step("planning", || plan_hauls(survey, haul, detail)) {
+    match step(&words.text("step-planning"), || plan_hauls(survey, haul, detail)) {
         Ok(planned) => Ok(planned),
         Err(error @ PlanningError::NoSuchHaul { .. }) => Err(Failure::call(error)),
         Err(error @ (PlanningError::NoneSound | PlanningError::HasErrors { .. })) => {
@@ -119,10 +121,9 @@ fn draw(
     planned: &Planned,
     detail: &Detail,
     words: &Words,
-    terminal: &Terminal,
+    terminal: Terminal,
 ) -> Result<(), Failure> {
-    let simulated = terminal
-        .step("simulating", || simulate(planned, chart.every, detail))
+    let simulated = step(&words.text("step-simulating"), || simulate(planned, chart.every, detail))
         .map_err(Failure::input)?;
     let strip = report::run_strip(&run_view(planned, &simulated), &words.texts, &words.format)
         .map_err(Failure::input)?;

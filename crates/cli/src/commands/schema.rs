@@ -13,7 +13,7 @@ use crate::terminal::Terminal;
 pub const NAMES: [&str; 10] =
     ["survey", "tire", "vehicle", "combination", "route", "haul", "check", "plan", "run", "calc"];
 
-pub(super) fn run(args: &SchemaArgs, terminal: &Terminal) -> Result<Outcome, Failure> {
+pub(super) fn run(args: &SchemaArgs, terminal: Terminal) -> Result<Outcome, Failure> {
     let mut all = all();
     match &args.name {
         Some(name) => {

@@ -5,11 +5,12 @@ use quantity::Time;
 use study::{Opened, simulate};
 use view::{RunView, run_view};
 
-use super::opened::{open, step, tell_problems};
+use super::opened::{every, open, tell_problems};
 use super::plan::planned;
 use crate::args::{GlobalArgs, SimulateArgs};
 use crate::outcome::{Failure, Outcome};
 use crate::page::csv_of;
+use crate::progress::step;
 use crate::terminal::Terminal;
 use crate::words::Words;
 
@@ -22,20 +23,20 @@ struct Request {
 
 impl Request {
     fn checked(args: SimulateArgs) -> Result<Self, Failure> {
-        Ok(Self { every: step(args.every)?, opened: open(&args.survey)?, haul: args.haul })
+        Ok(Self { every: every(args.every)?, opened: open(&args.survey)?, haul: args.haul })
     }
 }
 
 pub(super) fn run(
     args: SimulateArgs,
     global: &GlobalArgs,
-    terminal: &Terminal,
+    terminal: Terminal,
 ) -> Result<Outcome, Failure> {
     let Request { opened, haul, every } = Request::checked(args)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
-    let planned = planned(&opened, haul.as_deref(), &detail, terminal)?;
+    let planned = planned(&opened, haul.as_deref(), &detail, &words, terminal)?;
     if global.json && planned.len() > 1 {
         let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
         return Err(Failure::call(anyhow::anyhow!(
@@ -47,7 +48,7 @@ pub(super) fn run(
     let mut runs: Vec<RunView> = Vec::new();
     for one in &planned {
         sound &= !one.plan.breaks_a_limit();
-        match terminal.step("simulating", || simulate(one, every, &detail)) {
+        match step(&words.text("step-simulating"), || simulate(one, every, &detail)) {
             Ok(simulated) => runs.push(run_view(one, &simulated)),
             Err(error) => {
                 sound = false;

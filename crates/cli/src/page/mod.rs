@@ -9,4 +9,4 @@ mod text;
 pub use csv::csv_of;
 pub use plan::plan;
 pub use quantities::fine;
-pub use text::paragraph;
+pub use text::{labelled, line, paragraph};

@@ -1,5 +1,6 @@
 //! Paragraphs no wider than the page.
 
+use anstyle::Style;
 use textwrap::{Options, WordSplitter};
 
 /// Columns of a page.
@@ -15,4 +16,21 @@ pub fn paragraph(text: &str, first: &str, others: &str) -> String {
     let mut wrapped = textwrap::fill(text, options);
     wrapped.push('\n');
     wrapped
+}
+
+/// A line of its own in a style.
+pub fn line(style: Style, indent: &str, text: &str) -> String {
+    format!("{indent}{style}{text}{style:#}\n")
+}
+
+/// Labels with what belongs to them, even under each other.
+pub fn labelled(facts: &[(String, String)]) -> String {
+    let columns = |text: &str| text.chars().count();
+    let width = facts.iter().map(|(label, _)| columns(label)).max().unwrap_or(0);
+    let others = " ".repeat(width + 4);
+    let lines = facts.iter().map(|(label, fact)| {
+        let pad = " ".repeat(width - columns(label));
+        paragraph(fact, &format!("  {label}{pad}  "), &others)
+    });
+    lines.collect()
 }

@@ -13,3 +13,5 @@ check-sound = Ready to plan: { $hauls }
 check-left-out = Left out until the errors are mended: { $hauls }
 new-next = Next: airtide check { $folder }, then airtide plan { $folder }
 plan-chart-written = Chart written: { $file }
+step-planning = planning
+step-simulating = simulating

@@ -108,7 +108,7 @@ plan-dual = dual
 plan-fixed-pressure = fixed pressure
 
 plan-ladder-how = Set: what the controller is set to, for the warmest tire on the rung. Cold: what that leaves in a cold tire. Lowest and highest: the window, cold.
-plan-ladder-same = the same as { $chains }
+plan-ladder-same = { $cells }: the same as { $chains }
 plan-cap = Cap
 plan-set = Set
 plan-cold = Cold

@@ -6,7 +6,7 @@ use view::{CautionView, PlanView};
 use super::cells::{CellName, list};
 use super::head;
 use crate::page::quantities::{at_hand, chainage, highest, lowest, stretch, time};
-use crate::page::text::paragraph;
+use crate::page::text::{line as text_line, paragraph};
 use crate::terminal::WRONG;
 use crate::words::Words;
 
@@ -33,11 +33,12 @@ pub fn cautions(plan: &PlanView, words: &Words) -> String {
         plan.cautions.iter().filter(|caution| !caution.breaks_a_limit).collect();
     let mut text = head(words, "plan-cautions");
     if !broken.is_empty() {
-        text.push_str(&format!("  {WRONG}{}{WRONG:#}\n", words.text("plan-cautions-broken")));
+        text.push_str(&text_line(WRONG, "  ", &words.text("plan-cautions-broken")));
         for line in broken {
             text.push_str(&paragraph(&line, "  ! ", "    "));
         }
-        text.push_str(&format!("\n  {}\n", words.text("plan-cautions-told")));
+        text.push('\n');
+        text.push_str(&paragraph(&words.text("plan-cautions-told"), "  ", "  "));
     }
     for line in lines(plan, &told, words) {
         text.push_str(&paragraph(&line, "  - ", "    "));
@@ -112,7 +113,7 @@ fn line(plan: &PlanView, alike: &[&CautionView], words: &Words) -> String {
                 .change_points
                 .iter()
                 .zip(1u32..)
-                .find(|(_, index)| f64::from(*index) == number)
+                .find(|(_, index)| (f64::from(*index) - number).abs() < 0.5)
                 .map(|(point, _)| chainage(format, point.km, Round::Nearest).to_string());
             args.push(("place".to_owned(), place.unwrap_or_else(|| words.text("unit-unknown"))));
         }

@@ -6,7 +6,7 @@ use view::{ChangePointView, ConsequenceView, LadenOptionView, PlanView, WayView}
 use super::{head, with_unit};
 use crate::page::quantities::{at_hand, cap, chainage, stretch, time};
 use crate::page::sheet::{Sheet, Side};
-use crate::page::text::paragraph;
+use crate::page::text::{line, paragraph};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 
@@ -29,13 +29,15 @@ pub fn points(plan: &PlanView, words: &Words) -> String {
     for run in runs {
         let Some((_, first)) = run.first() else { continue };
         let title = words.fill("plan-run", &[("load_state", &first.load_state)]);
-        text.push_str(&format!("\n  {HEADING}{title}{HEADING:#}\n"));
+        text.push('\n');
+        text.push_str(&line(HEADING, "  ", &title));
         text.push_str(&table(run, words));
         for (number, point) in run {
             text.push_str(&options(*number, point, words));
         }
     }
-    text.push_str(&format!("\n  {HEADING}{}{HEADING:#}\n", words.text("plan-late")));
+    text.push('\n');
+    text.push_str(&line(HEADING, "  ", &words.text("plan-late")));
     text + &late(&numbered, words)
 }
 
@@ -111,30 +113,27 @@ fn place(point: &ChangePointView, words: &Words) -> String {
 fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
     let mut text = String::new();
     if !point.fits {
-        let line = words.fill("plan-does-not-fit", &[("number", &number)]);
-        text.push_str(&format!(
-            "{WRONG}{}{WRONG:#}\n",
-            paragraph(&line, "  ! ", "    ").trim_end()
-        ));
+        let told = words.fill("plan-does-not-fit", &[("number", &number)]);
+        text.push_str(&line(WRONG, "", paragraph(&told, "  ! ", "    ").trim_end()));
     }
     if point.fits && point.fits_p90 == Some(false) {
-        let line = words.fill("plan-does-not-fit-p90", &[("number", &number)]);
-        text.push_str(&paragraph(&line, "  ! ", "    "));
+        let told = words.fill("plan-does-not-fit-p90", &[("number", &number)]);
+        text.push_str(&paragraph(&told, "  ! ", "    "));
     }
     if !point.fits || point.chosen.way != "rolling" {
         let chosen = way(&point.chosen, words);
-        let line = words.fill("plan-chosen-way", &[("number", &number), ("way", &chosen)]);
-        text.push_str(&paragraph(&line, "  - ", "    "));
+        let told = words.fill("plan-chosen-way", &[("number", &number), ("way", &chosen)]);
+        text.push_str(&paragraph(&told, "  - ", "    "));
     }
     if !point.others.is_empty() {
         let others: Vec<String> = point.others.iter().map(|other| way(other, words)).collect();
-        let line =
+        let told =
             words.fill("plan-other-ways", &[("number", &number), ("ways", &others.join("; "))]);
-        text.push_str(&paragraph(&line, "  - ", "    "));
+        text.push_str(&paragraph(&told, "  - ", "    "));
     }
     if point.before_descent {
-        let line = words.fill("plan-before-descent", &[("number", &number)]);
-        text.push_str(&paragraph(&line, "  - ", "    "));
+        let told = words.fill("plan-before-descent", &[("number", &number)]);
+        text.push_str(&paragraph(&told, "  - ", "    "));
     }
     text
 }

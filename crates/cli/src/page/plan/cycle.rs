@@ -6,6 +6,7 @@ use view::{CycleView, PlanView};
 use super::{head, with_unit};
 use crate::page::quantities::{at_hand, fuel, time};
 use crate::page::sheet::{Sheet, Side};
+use crate::page::text::labelled;
 use crate::words::Words;
 
 /// The cycle as a whole and in parts.
@@ -29,14 +30,9 @@ fn whole(cycle: &CycleView, words: &Words) -> String {
         ("plan-cycle-water", water),
         ("plan-cycles-per-day", format.number(cycle.cycles_per_day, 1, Round::Nearest)),
     ];
-    let width = facts.iter().map(|(key, _)| words.text(key).chars().count()).max().unwrap_or(0);
-    let mut text = head(words, "plan-cycle");
-    for (key, fact) in facts {
-        let label = words.text(key);
-        let pad = " ".repeat(width - label.chars().count());
-        text.push_str(&format!("  {label}{pad}  {fact}\n"));
-    }
-    text
+    let facts: Vec<(String, String)> =
+        facts.into_iter().map(|(key, fact)| (words.text(key), fact)).collect();
+    head(words, "plan-cycle") + &labelled(&facts)
 }
 
 fn parts(cycle: &CycleView, words: &Words) -> String {

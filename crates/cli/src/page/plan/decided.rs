@@ -7,7 +7,7 @@ use view::{CellView, LimitView, PlanView};
 use super::cells::{blocks, explained_before};
 use super::{head, ladder};
 use crate::page::quantities::{added, highest, lowest, percent, temperature, to_set};
-use crate::page::text::paragraph;
+use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
 
@@ -33,17 +33,17 @@ pub fn decided(plan: &PlanView, words: &Words) -> String {
 fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> String {
     let format = &words.format;
     let title = format!("{state}, {}, {}", cell.rung, cell.channel);
-    let mut text = format!("  {HEADING}{title}{HEADING:#}\n");
-    let mut line = |key: &str, pressure: Option<Amount>, what: &str| {
+    let mut text = line(HEADING, "  ", &title);
+    let mut tell = |key: &str, pressure: Option<Amount>, what: &str| {
         let label = words.text(key);
         let pressure = pressure.map(|amount| format!("{amount}, ")).unwrap_or_default();
         text.push_str(&paragraph(&format!("{label}: {pressure}{what}"), "    ", "      "));
     };
     if let Some(limit) = &cell.min_limit {
-        line("plan-lowest", Some(lowest(format, limit.pressure_kpa)), &because(plan, limit, words));
+        tell("plan-lowest", Some(lowest(format, limit.pressure_kpa)), &because(plan, limit, words));
     }
     if let Some(limit) = &cell.min_runner_up {
-        line(
+        tell(
             "plan-next-closest",
             Some(lowest(format, limit.pressure_kpa)),
             &because(plan, limit, words),
@@ -55,9 +55,10 @@ fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> St
         let mut what = format!("{} [{}]", words.text(&format!("limit-{by}")), one_style(source));
         if let Some(advice) = cell.ground_advice_kpa {
             let advice = words.fill("plan-ground", &[("advice", &highest(format, advice))]);
-            what.push_str(&format!("; {advice}"));
+            what.push_str("; ");
+            what.push_str(&advice);
         }
-        line("plan-highest", Some(highest(format, kpa)), &what);
+        tell("plan-highest", Some(highest(format, kpa)), &what);
     }
     if let (Some(set), false) = (cell.set_kpa, cell.stack.is_empty()) {
         let items: Vec<String> = cell
@@ -80,7 +81,7 @@ fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> St
             let share = percent(format, share);
             format!("; {}", words.fill("plan-deflection-then", &[("percent", &share)]))
         });
-        line("plan-stack", None, &(what + &share.unwrap_or_default()));
+        tell("plan-stack", None, &(what + &share.unwrap_or_default()));
     }
     text
 }

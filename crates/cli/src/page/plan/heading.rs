@@ -6,7 +6,7 @@ use super::cells::load_states;
 use super::head;
 use crate::page::quantities::{chainage, load, temperature};
 use crate::page::sheet::{Sheet, Side};
-use crate::page::text::paragraph;
+use crate::page::text::{labelled, line, paragraph};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 use language::Round;
@@ -45,18 +45,14 @@ pub fn heading(plan: &PlanView, words: &Words) -> String {
         ("plan-controller", controller),
     ];
     let title = words.fill("plan-for-haul", &[("haul", &plan.haul)]);
-    let mut text = format!("{HEADING}{title}{HEADING:#}\n{}\n", words.text("plan-draft"));
-    let width = facts.iter().map(|(key, _)| words.text(key).chars().count()).max().unwrap_or(0);
-    for (key, fact) in facts {
-        let label = words.text(key);
-        let pad = " ".repeat(width - label.chars().count());
-        let others = " ".repeat(width + 4);
-        text.push_str(&paragraph(&fact, &format!("  {label}{pad}  "), &others));
-    }
+    let facts = facts.map(|(key, fact)| (words.text(key), fact));
+    let mut text = line(HEADING, "", &title);
+    text.push_str(&paragraph(&words.text("plan-draft"), "", ""));
+    text.push_str(&labelled(&facts));
     if plan.breaks_a_limit {
         let broken = super::cautions::broken(plan, words).len();
         let warning = words.count("plan-breaks-limits", broken);
-        text.push_str(&format!("{WRONG}{warning}{WRONG:#}\n"));
+        text.push_str(&line(WRONG, "", &warning));
     }
     text
 }

@@ -9,7 +9,7 @@ use super::cells::{Block, blocks, has_chains, same_as};
 use super::{head, with_unit};
 use crate::page::quantities::{cap, highest, load, lowest, percent, stretch, temperature, to_set};
 use crate::page::sheet::{Sheet, Side};
-use crate::page::text::paragraph;
+use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
 
@@ -22,13 +22,14 @@ pub fn ladder(plan: &PlanView, words: &Words) -> String {
     let mut text = head(words, "plan-ladder");
     text.push_str(&paragraph(&words.text("plan-ladder-how"), "  ", "  "));
     for (index, block) in blocks.iter().enumerate() {
+        let name = name(plan, block);
         text.push('\n');
-        text.push_str(&format!("  {HEADING}{}{HEADING:#}", name(plan, block)));
         if let Some(same) = same_as(block, &blocks[..index]) {
-            let as_with = words.fill("plan-ladder-same", &[("chains", &same.chain_state)]);
-            text.push_str(&format!(": {as_with}\n"));
+            let chains = &same.chain_state;
+            let told = words.fill("plan-ladder-same", &[("cells", &name), ("chains", chains)]);
+            text.push_str(&line(HEADING, "  ", &told));
         } else {
-            text.push('\n');
+            text.push_str(&line(HEADING, "  ", &name));
             text.push_str(&table(plan, block, words));
         }
     }
@@ -216,8 +217,8 @@ fn holds(rungs: &[RungView], words: &Words) -> String {
                 ("distance", &stretch(format, road, language::Round::Down)),
             ],
         );
-        let line = format!("{}, {}: {limit}", words.text("plan-hold-limit"), rung.name);
-        text.push_str(&paragraph(&line, "  ", "    "));
+        let told = format!("{}, {}: {limit}", words.text("plan-hold-limit"), rung.name);
+        text.push_str(&paragraph(&told, "  ", "    "));
     }
     text
 }

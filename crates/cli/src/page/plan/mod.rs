@@ -12,6 +12,7 @@ mod sources;
 
 use view::PlanView;
 
+use crate::page::text::line;
 use crate::terminal::HEADING;
 use crate::words::Words;
 
@@ -35,7 +36,7 @@ pub fn plan(plan: &PlanView, words: &Words) -> String {
 
 /// A line that heads a part of the page.
 fn head(words: &Words, key: &str) -> String {
-    format!("{HEADING}{}{HEADING:#}\n", words.text(key))
+    line(HEADING, "", &words.text(key))
 }
 
 /// A column heading with the unit under it.

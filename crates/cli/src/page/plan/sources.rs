@@ -1,6 +1,6 @@
 //! The sources of the page, by key.
 
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 use view::PlanView;
 
@@ -11,21 +11,21 @@ use crate::words::Words;
 
 /// Every source a window rests on, with its title.
 pub fn sources(plan: &PlanView, words: &Words) -> String {
-    let mut keys: BTreeMap<&str, ()> = BTreeMap::new();
+    let mut keys: BTreeSet<&str> = BTreeSet::new();
     for cell in &plan.ladder {
         let minimum = cell.min_limit.iter().chain(&cell.min_runner_up);
-        keys.extend(minimum.map(|limit| (limit.source.as_str(), ())));
+        keys.extend(minimum.map(|limit| limit.source.as_str()));
         let maximum = cell.max_source.as_ref().and_then(|source| {
             // The key stands before the place and the standing.
             source.split([',', ' ']).next()
         });
-        keys.extend(maximum.map(|key| (key, ())));
+        keys.extend(maximum);
     }
     if keys.is_empty() {
         return String::new();
     }
     let mut text = head(words, "plan-sources");
-    for key in keys.into_keys() {
+    for key in keys {
         let line = match register::entry(key) {
             Some(entry) => match &entry.authors {
                 Some(authors) => format!("{key}: {} ({authors})", entry.title),
