@@ -3,6 +3,7 @@
 mod air;
 mod gravel;
 mod ground;
+mod pavement;
 mod road;
 mod rules;
 mod tire;
@@ -115,6 +116,9 @@ pub const EQUATIONS: &[Equation] = &[
     equation("grade-speed", "steady speed a power holds on a grade", road::steady_speed),
     equation("air-density", "density of air", road::air_density),
     equation("curve-speed", "speed at which a curve uses up its side friction", road::curve_speed),
+    equation("axle-factor", "wear by an axle group as standard axles", pavement::axle_factor),
+    equation("layered-response", "layered elastic ground at a point", pavement::layered_response),
+    equation("pavement-strain", "strains that wear out a pavement", pavement::pavement_strain),
     equation("unit-factor", "conversion of units", road::unit_factor),
 ];
 
