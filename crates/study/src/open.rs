@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
+use model::date::Date;
 use survey::{Folder, Problem, ReadError, Severity, Survey};
 
 /// A survey with everything that is wrong with it.
@@ -26,13 +27,13 @@ pub enum OpenError {
 }
 
 impl Opened {
-    /// Reads and checks the survey in a folder.
+    /// Reads and checks the survey in a folder, as of today by the clock of this computer.
     ///
     /// # Errors
     /// [`OpenError`] if the folder cannot be read; problems of its contents are in the value.
     pub fn read(path: &Path) -> Result<Self, OpenError> {
         let folder = Folder::read(path)?;
-        let (survey, problems) = survey::load(&folder);
+        let (survey, problems) = survey::load(&folder, today());
         Ok(Self { path: path.to_owned(), folder, survey, problems })
     }
 
@@ -40,4 +41,12 @@ impl Opened {
     pub fn errors(&self) -> impl Iterator<Item = &Problem> {
         self.problems.iter().filter(|problem| problem.severity == Severity::Error)
     }
+}
+
+/// Today where this computer stands.
+fn today() -> Date {
+    let today = jiff::Zoned::now().date();
+    let part = |number: i8| number.unsigned_abs();
+    Date::new(today.year(), part(today.month()), part(today.day()))
+        .expect("a calendar gives days that exist")
 }

@@ -4,6 +4,7 @@
 //! without errors and **all** problems at once, each with its file, line, value and what to do
 //! about it. A file with errors makes only the hauls that use it unusable.
 
+mod approval;
 mod check;
 mod convert;
 mod document;
@@ -12,16 +13,19 @@ mod folder;
 mod load;
 mod new;
 mod problem;
+mod register;
 pub mod schema;
 pub mod sheet;
 pub mod track;
 mod write;
 
+pub use approval::{Approval, Asked, AskedLoad, Recommended};
 pub use folder::{Folder, LARGEST_FILE, ReadError};
 pub use load::{Survey, UnitProfile, load};
 pub use new::{demos, write_demo, write_starter};
 pub use problem::{
-    Condition, Ordered, Problem, ProblemKind, Reference, Severity, SizeFault, SpacingBasis,
-    UnitSlip, report,
+    ApprovalFault, Condition, DateFault, LadderFault, Ordered, PermitFault, Problem, ProblemKind,
+    Reference, Severity, SizeFault, SpacingBasis, StateFault, UnitFault, UnitSlip, report,
 };
+pub use register::{FittedTire, FittedValue, Mate, Measured, Position, Sensor, Side, Unit, Wheel};
 pub use write::{WriteError, replace};

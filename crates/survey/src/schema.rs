@@ -9,7 +9,10 @@ use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
 
 use crate::document::units::Family;
-use crate::file::{CombinationFile, HaulFile, RouteFile, SurveyFile, TireFile, VehicleFile};
+use crate::file::{
+    ApprovalFile, CombinationFile, HaulFile, PermitFile, RouteFile, SurveyFile, TireFile,
+    UnitsFile, VehicleFile,
+};
 
 /// The published schema of every kind of file, with the name it is stored under.
 ///
@@ -18,7 +21,8 @@ use crate::file::{CombinationFile, HaulFile, RouteFile, SurveyFile, TireFile, Ve
 ///
 /// ```
 /// let names: Vec<_> = survey::schema::all().into_iter().map(|(name, _)| name).collect();
-/// assert_eq!(names, ["survey", "tire", "vehicle", "combination", "route", "haul"]);
+/// assert_eq!(names[..6], ["survey", "tire", "vehicle", "combination", "route", "haul"]);
+/// assert_eq!(names[6..], ["approval", "permit", "units"]);
 /// ```
 pub fn all() -> Vec<(&'static str, Value)> {
     vec![
@@ -28,6 +32,9 @@ pub fn all() -> Vec<(&'static str, Value)> {
         ("combination", published(canonical::<CombinationFile>())),
         ("route", published(canonical::<RouteFile>())),
         ("haul", published(canonical::<HaulFile>())),
+        ("approval", published(canonical::<ApprovalFile>())),
+        ("permit", published(canonical::<PermitFile>())),
+        ("units", published(canonical::<UnitsFile>())),
     ]
 }
 
@@ -68,7 +75,17 @@ macro_rules! checked_once {
         }
     )+ };
 }
-checked_once!(SurveyFile, TireFile, VehicleFile, CombinationFile, RouteFile, HaulFile);
+checked_once!(
+    SurveyFile,
+    TireFile,
+    VehicleFile,
+    CombinationFile,
+    RouteFile,
+    HaulFile,
+    ApprovalFile,
+    PermitFile,
+    UnitsFile
+);
 
 /// The schema of a file in canonical spelling, without references.
 fn canonical<T: JsonSchema>() -> Value {
@@ -227,6 +244,9 @@ fn spell(map: &mut Map<String, Value>) {
 fn in_unit(property: &Value, family: &Family, symbol: &str) -> Value {
     let mut property = property.clone();
     if let Value::Object(map) = &mut property {
+        if let Some(items) = map.get("items").map(|items| in_unit(items, family, symbol)) {
+            map.insert("items".to_owned(), items);
+        }
         for bound in ["minimum", "maximum"] {
             if let Some(limit) = map.get(bound).and_then(Value::as_f64)
                 && let Some(converted) = family.written_in(limit, symbol)

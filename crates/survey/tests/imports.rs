@@ -5,7 +5,7 @@ mod quarry_edits;
 use std::fmt::Write;
 
 use quarry_edits::*;
-use survey::{Folder, Severity, load};
+use survey::{Folder, Severity};
 
 /// A straight track due north, rising 1 in 100, of about this many kilometers.
 fn track(kilometers: f64) -> String {

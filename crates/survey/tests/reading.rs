@@ -3,7 +3,7 @@
 mod quarry_edits;
 
 use quarry_edits::*;
-use survey::{ProblemKind, load, report};
+use survey::{ProblemKind, report};
 
 #[test]
 fn broken_toml_is_told_with_its_line() {

@@ -3,7 +3,7 @@
 mod quarry_edits;
 
 use quarry_edits::*;
-use survey::{Folder, load};
+use survey::Folder;
 
 #[test]
 fn files_are_found_by_their_names() {

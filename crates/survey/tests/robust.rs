@@ -6,7 +6,7 @@ use std::fs::{self, File};
 
 use proptest::prelude::*;
 use quarry_edits::*;
-use survey::{Folder, ProblemKind, ReadError, load};
+use survey::{Folder, ProblemKind, ReadError};
 
 #[test]
 fn binary_garbage_is_told_as_such() {

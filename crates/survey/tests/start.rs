@@ -1,8 +1,11 @@
 //! A new survey is sound, says so in its own comments, and overwrites nothing.
 
+mod quarry_edits;
+
+use quarry_edits::load;
 use std::fs;
 
-use survey::{Folder, WriteError, load, write_demo, write_starter};
+use survey::{Folder, WriteError, write_demo, write_starter};
 
 #[test]
 fn the_starter_is_a_sound_survey() {

@@ -1,8 +1,6 @@
 //! A haul route: legs by chainage, elevation, and places along it.
 
-use quantity::{
-    ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Time,
-};
+use quantity::{ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Time};
 
 use crate::date::Date;
 

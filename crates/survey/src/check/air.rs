@@ -59,9 +59,9 @@ fn protection(file: &Loaded<VehicleFile>, problems: &mut Vec<Problem>) {
     let at = "/air/protection";
     let pair = (valve.shuts_kpa, valve.opens_kpa);
     ordered(file, &format!("{at}/shuts_kpa"), Ordered::ProtectionShuts, pair, false, problems);
-    let pair = (valve.opens_kpa, air.governor.cut_out_kpa);
-    let which = Ordered::ProtectionOpensUnderCutOut;
-    ordered(file, &format!("{at}/opens_kpa"), which, pair, false, problems);
+    let pair = (valve.opens_kpa, air.governor.cut_in_kpa);
+    let which = Ordered::ProtectionOpensUnderCutIn;
+    ordered(file, &format!("{at}/opens_kpa"), which, pair, true, problems);
 }
 
 fn brakes(file: &Loaded<VehicleFile>, problems: &mut Vec<Problem>) {
@@ -73,7 +73,7 @@ fn brakes(file: &Loaded<VehicleFile>, problems: &mut Vec<Problem>) {
     let Some(air) = &file.data.air else { return };
     let pair = (air.protection.shuts_kpa, threshold);
     ordered(file, at, Ordered::ProtectionUnderBrakeThreshold, pair, true, problems);
-    let pair = (controller.brake_resume_kpa, air.governor.cut_out_kpa);
+    let pair = (controller.brake_resume_kpa, air.governor.cut_in_kpa);
     let at = "/controller/brake_resume_kpa";
-    ordered(file, at, Ordered::ResumeUnderCutOut, pair, false, problems);
+    ordered(file, at, Ordered::ResumeUnderCutIn, pair, true, problems);
 }

@@ -1,6 +1,6 @@
 //! Loads of a combination: against its gross mass, its tires, its rims and its axles.
 
-use model::tire::Fitment;
+use model::tire::{Fitment, Tire};
 use model::vehicle::{AxleGroup, GroupLoad, LoadState, WheelValve};
 use quantity::{ColdPressure, Mass};
 
@@ -22,14 +22,18 @@ pub(crate) fn assembly(
     made: &Assembly,
     problems: &mut Vec<Problem>,
 ) {
-    for (index, state) in made.combination.load_states.iter().enumerate() {
+    // Loads that are not known are those of another state, and judged with it.
+    let states = made.combination.load_states.iter().enumerate();
+    for (index, state) in states.filter(|(_, state)| state.treat_as.is_none()) {
         let at = format!("/load_states/{index}");
         gross(file, index, state, &at, problems);
-        for (number, (group, load)) in made.combination.groups.iter().zip(&state.groups).enumerate()
-        {
+        for (number, group) in made.combination.groups.iter().enumerate() {
+            if state.is_lifted(number) {
+                continue;
+            }
             let label = &made.origins[number].label;
             let pointer = join(&join(&join(&at, "loads"), label), "mass_kg");
-            group_load(file, &pointer, (label, &state.name), group, load, problems);
+            group_load(file, &pointer, label, (number, group), state, problems);
         }
     }
     idle_channels(made, problems);
@@ -45,7 +49,9 @@ fn gross(
     at: &str,
     problems: &mut Vec<Problem>,
 ) {
-    let declared = Mass::from_kg(file.data.load_states[index].gross_mass_kg);
+    let Some(declared) = file.data.load_states[index].gross_mass_kg.map(Mass::from_kg) else {
+        return;
+    };
     let sum = state.gross();
     if (sum - declared).abs() > declared * GROSS_TOLERANCE {
         let kind = ProblemKind::GrossMass { sum, declared };
@@ -53,29 +59,26 @@ fn gross(
     }
 }
 
-/// Load of the worst tire: heavier side, heavier mate.
-fn worst_tire(group: &AxleGroup, load: &GroupLoad) -> Mass {
-    let end = worst_end(group, load);
+/// Load of the worst tire of a group that stands on the road: heavier side, heavier mate.
+fn worst_tire(group: &AxleGroup, load: &GroupLoad, axles_down: u32) -> Mass {
+    let end = load.mass * load.heavier_side_share / f64::from(axles_down);
     match group.fitment {
         Fitment::Single => end,
         Fitment::Dual => end * load.heavier_mate_share,
     }
 }
 
-fn worst_end(group: &AxleGroup, load: &GroupLoad) -> Mass {
-    load.mass * load.heavier_side_share / f64::from(group.axles)
-}
-
 fn group_load(
     file: &Loaded<CombinationFile>,
     pointer: &str,
-    (label, state): (&str, &str),
-    group: &AxleGroup,
-    load: &GroupLoad,
+    label: &str,
+    (number, group): (usize, &AxleGroup),
+    state: &LoadState,
     problems: &mut Vec<Problem>,
 ) {
     let mut problem = |kind| problems.push(file.problem(pointer, kind));
-    let (label, state) = (label.to_owned(), state.to_owned());
+    let (load, axles_down) = (&state.groups[number], state.axles_down[number]);
+    let (label, state) = (label.to_owned(), state.name.clone());
     if load.mass <= Mass::ZERO {
         problem(ProblemKind::ZeroLoad { group: label, liftable: group.liftable });
         return;
@@ -92,10 +95,12 @@ fn group_load(
         let (group, load_state) = (label.clone(), state.clone());
         problem(ProblemKind::OverAxleRating { group, load_state, load, rating });
     }
-    let worst = worst_tire(group, load);
-    if let Some(rated) = group.tire.rated(group.fitment)
-        && worst > rated.load
-    {
+    let worst = worst_tire(group, load, axles_down);
+    let weakest = group
+        .tire_models()
+        .filter_map(|tire| tire.rated(group.fitment))
+        .min_by(|first, second| first.load.total_cmp(&second.load));
+    if let Some(rated) = weakest.filter(|rated| worst > rated.load) {
         let dual = group.fitment == Fitment::Dual;
         let (group, load_state) = (label.clone(), state.clone());
         let kind = ProblemKind::OverTireRating {
@@ -107,8 +112,8 @@ fn group_load(
         };
         problem(kind);
     }
-    let rating = group.tire.rim.maximum_load;
-    if worst > rating {
+    let rims = group.tire_models().map(|tire| tire.rim.maximum_load);
+    if let Some(rating) = rims.min_by(Mass::total_cmp).filter(|rating| worst > *rating) {
         let (group, load_state) = (label, state);
         problem(ProblemKind::OverRimRating { group, load_state, load: worst, rating });
     }
@@ -128,10 +133,9 @@ fn idle_channels(made: &Assembly, problems: &mut Vec<Problem>) {
 fn governor(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<Problem>) {
     let cut_out = made.combination.supply.governor.cut_out;
     for (group, origin) in made.combination.groups.iter().zip(&made.origins) {
-        let wanted = match group.tire.rated(group.fitment) {
-            Some(rated) if group.channel.is_some() => rated.pressure,
-            _ => continue,
-        };
+        let rated = group.tire_models().filter_map(|tire| tire.rated(group.fitment));
+        let wanted = rated.map(|rated| rated.pressure).max_by(ColdPressure::total_cmp);
+        let Some(wanted) = wanted.filter(|_| group.channel.is_some()) else { continue };
         if wanted.at_reference() >= cut_out {
             let target = origin.label.clone();
             let kind = ProblemKind::GovernorTooLow { cut_out, wanted, target, rated: true };
@@ -147,31 +151,43 @@ fn governor(file: &Loaded<CombinationFile>, made: &Assembly, problems: &mut Vec<
             problems.push(file.problem(&pointer, kind));
         }
         for (_, group) in made.combination.groups_of(cell.channel) {
-            if looks_like_psi(wanted, &group.tire) {
-                let kind =
-                    ProblemKind::PressureInPsi { given: wanted, rated: group.tire.single.pressure };
-                problems.push(file.problem(&pointer, kind));
+            for tire in group.tire_models() {
+                hand_set(file, &pointer, wanted, (group, tire), problems);
             }
-            let least = [
-                ("bead_minimum_kpa", group.tire.bead_minimum),
-                ("wheel_valve_closes_below_kpa", closing(group.wheel_valve)),
-            ];
-            for (limit, minimum) in least {
-                if let Some(minimum) = minimum.filter(|minimum| wanted < *minimum) {
-                    let kind = ProblemKind::UnderMinimum { pressure: wanted, minimum, limit };
-                    problems.push(file.problem(&pointer, kind));
-                }
-            }
-            let limits = [
-                ("molded_maximum_kpa", group.tire.molded_maximum),
-                ("rim.maximum_pressure_kpa", group.tire.rim.maximum_pressure),
-            ];
-            for (limit, maximum) in limits {
-                if wanted > maximum {
-                    let kind = ProblemKind::OverMaximum { pressure: wanted, maximum, limit };
-                    problems.push(file.problem(&pointer, kind));
-                }
-            }
+        }
+    }
+}
+
+/// A pressure fixed by hand against what a tire may have.
+fn hand_set(
+    file: &Loaded<CombinationFile>,
+    pointer: &str,
+    wanted: ColdPressure,
+    (group, tire): (&AxleGroup, &Tire),
+    problems: &mut Vec<Problem>,
+) {
+    if looks_like_psi(wanted, tire) {
+        let kind = ProblemKind::PressureInPsi { given: wanted, rated: tire.single.pressure };
+        problems.push(file.problem(pointer, kind));
+    }
+    let least = [
+        ("bead_minimum_kpa", tire.bead_minimum),
+        ("wheel_valve_closes_below_kpa", closing(group.wheel_valve)),
+    ];
+    for (limit, minimum) in least {
+        if let Some(minimum) = minimum.filter(|minimum| wanted < *minimum) {
+            let kind = ProblemKind::UnderMinimum { pressure: wanted, minimum, limit };
+            problems.push(file.problem(pointer, kind));
+        }
+    }
+    let limits = [
+        ("molded_maximum_kpa", tire.molded_maximum),
+        ("rim.maximum_pressure_kpa", tire.rim.maximum_pressure),
+    ];
+    for (limit, maximum) in limits {
+        if wanted > maximum {
+            let kind = ProblemKind::OverMaximum { pressure: wanted, maximum, limit };
+            problems.push(file.problem(pointer, kind));
         }
     }
 }

@@ -1,6 +1,7 @@
 //! What no single key can show: values held against one another, each in a small function.
 
 mod air;
+mod approval;
 mod haul;
 mod loads;
 mod names;
@@ -10,6 +11,7 @@ mod survey;
 mod tire;
 mod vehicle;
 
+pub(crate) use approval::{approval, warmest_day};
 pub(crate) use haul::{haul, haul_file};
 pub(crate) use loads::assembly;
 pub(crate) use route::route_file;

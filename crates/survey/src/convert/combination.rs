@@ -12,13 +12,14 @@ use super::channel::channels;
 use super::load_state::load_states;
 use super::powertrain::{controller, powertrain, supply};
 use super::route::surface;
-use super::{Catalog, Loaded, index_of, refer};
+use super::{Catalog, Loaded, index_of, unknown_name};
 use crate::document::Document;
 use crate::file::{
     AxleGroupFile, CombinationFile, FitmentWord, RungFile, VehicleFile, VehicleKindWord,
     WheelValveWord,
 };
 use crate::problem::{Problem, ProblemKind, Reference};
+use crate::register::{Unit, tires_of};
 
 /// What the combination's file calls an axle group.
 #[derive(Debug, Clone)]
@@ -27,6 +28,10 @@ pub(crate) struct Origin {
     pub label: String,
     /// Single or dual.
     pub fitment: FitmentWord,
+    /// Axles.
+    pub axles: u32,
+    /// Whether it can be lifted.
+    pub liftable: bool,
 }
 
 /// A combination with where its parts were written.
@@ -36,6 +41,8 @@ pub(crate) struct Assembly {
     pub combination: Combination,
     /// One for each axle group.
     pub origins: Vec<Origin>,
+    /// Types of the vehicles, by their files.
+    pub types: Vec<String>,
     /// The truck's file.
     pub truck: Document,
     /// The combination's own file.
@@ -48,16 +55,14 @@ pub(crate) fn assemble(
     file: &Loaded<CombinationFile>,
     vehicles: &Catalog<Loaded<VehicleFile>>,
     tires: &Catalog<Arc<Tire>>,
+    units: &[Unit],
     problems: &mut Vec<Problem>,
 ) -> Option<Assembly> {
-    let found: Vec<Option<&Loaded<VehicleFile>>> = (0..file.data.vehicles.len())
-        .map(|index| {
-            let pointer = format!("/vehicles/{index}");
-            let wanted = &file.data.vehicles[index];
-            refer(vehicles, wanted, Reference::Vehicle, &file.document, &pointer, problems)
-        })
+    let found: Vec<Option<Member<'_>>> = (0..file.data.vehicles.len())
+        .map(|index| member(file, index, vehicles, units, problems))
         .collect();
-    let members = found.into_iter().collect::<Option<Vec<_>>>()?;
+    let fleet = found.into_iter().collect::<Option<Vec<_>>>()?;
+    let members: Vec<&Loaded<VehicleFile>> = fleet.iter().map(|member| member.file).collect();
     let names = numbered(&file.data.vehicles);
     let truck = only_truck(file, &members, problems);
     let origins = origins(&names, &members);
@@ -70,13 +75,16 @@ pub(crate) fn assemble(
     let drag_area = file.data.drag_area_m2.or(truck.data.drag_area_m2)?;
     let channels = channels?;
     let channel_names: Vec<&str> = channels.iter().map(|channel| channel.name.as_str()).collect();
-    let groups: Vec<Option<AxleGroup>> = members
+    let groups: Vec<Option<AxleGroup>> = fleet
         .iter()
         .enumerate()
-        .flat_map(|(index, vehicle)| {
-            vehicle.data.axle_groups.iter().map(move |group| (index, group))
+        .flat_map(|(index, member)| {
+            member.file.data.axle_groups.iter().map(move |group| (index, member, group))
         })
-        .map(|(vehicle, group)| axle_group(vehicle, group, &channel_names, tires))
+        .map(|(vehicle, member, group)| {
+            let fitted = member.tires_of(group, units);
+            axle_group(vehicle, group, &channel_names, &fitted, tires)
+        })
         .collect();
     let rungs: Vec<Rung> = file.data.rungs.iter().map(rung).collect();
     let load_states = load_states?;
@@ -104,9 +112,47 @@ pub(crate) fn assemble(
     Some(Assembly {
         combination,
         origins,
+        types: fleet.iter().map(|member| member.vehicle.to_owned()).collect(),
         truck: truck.document.clone(),
         document: file.document.clone(),
     })
+}
+
+/// A vehicle of the combination: any of a type, or one unit.
+struct Member<'a> {
+    vehicle: &'a str,
+    file: &'a Loaded<VehicleFile>,
+    unit: Option<&'a Unit>,
+}
+
+impl Member<'_> {
+    /// Names of the tire models at a group, the group's own first.
+    fn tires_of(&self, group: &AxleGroupFile, units: &[Unit]) -> Vec<String> {
+        let of_type: Vec<&Unit> =
+            units.iter().filter(|unit| unit.vehicle == self.vehicle).collect();
+        tires_of(group, self.unit, &of_type)
+    }
+}
+
+/// The type or unit that an entry of the combination names.
+fn member<'a>(
+    file: &'a Loaded<CombinationFile>,
+    index: usize,
+    vehicles: &'a Catalog<Loaded<VehicleFile>>,
+    units: &'a [Unit],
+    problems: &mut Vec<Problem>,
+) -> Option<Member<'a>> {
+    let wanted = file.data.vehicles[index].as_str();
+    let unit = units.iter().find(|unit| unit.number == wanted);
+    let vehicle = unit.map_or(wanted, |unit| unit.vehicle.as_str());
+    let Some(found) = vehicles.get(vehicle) else {
+        let numbers = units.iter().map(|unit| &unit.number);
+        let known: Vec<&String> = vehicles.keys().chain(numbers).collect();
+        let kind = unknown_name(wanted, Reference::Member, &known);
+        problems.push(file.problem(&format!("/vehicles/{index}"), kind));
+        return None;
+    };
+    Some(Member { vehicle, file: found.as_ref()?, unit })
 }
 
 /// Names of the vehicles, the second of a kind with a 2 and so on.
@@ -140,7 +186,8 @@ fn origins(names: &[String], members: &[&Loaded<VehicleFile>]) -> Vec<Origin> {
     for (name, vehicle) in names.iter().zip(members) {
         for group in &vehicle.data.axle_groups {
             let label = format!("{name}.{}", group.name);
-            origins.push(Origin { label, fitment: group.fitment });
+            let (fitment, axles) = (group.fitment, group.axles);
+            origins.push(Origin { label, fitment, axles, liftable: group.liftable });
         }
     }
     origins
@@ -151,8 +198,11 @@ fn axle_group(
     vehicle: usize,
     file: &AxleGroupFile,
     channels: &[&str],
+    fitted: &[String],
     tires: &Catalog<Arc<Tire>>,
 ) -> Option<AxleGroup> {
+    let fitted = fitted.iter().map(|name| Some(Arc::clone(tires.get(name)?.as_ref()?)));
+    let mut fitted = fitted.collect::<Option<Vec<_>>>()?.into_iter();
     let channel = match &file.channel {
         Some(name) => Some(channels.iter().position(|channel| channel == name)?),
         None => None,
@@ -185,8 +235,8 @@ fn axle_group(
             FitmentWord::Single => Fitment::Single,
             FitmentWord::Dual => Fitment::Dual,
         },
-        tire: Arc::clone(tires.get(&file.tire)?.as_ref()?),
-        also_fitted: Vec::new(),
+        tire: fitted.next()?,
+        also_fitted: fitted.collect(),
         dual,
         driven: file.driven,
         steered: file.steered,

@@ -1,10 +1,13 @@
 //! From the files to the model: names become indices, numbers become quantities.
 
+mod approval;
 mod channel;
 mod combination;
+mod date;
 mod elevation;
 mod haul;
 mod load_state;
+mod permit;
 mod powertrain;
 mod route;
 mod tire;
@@ -15,8 +18,11 @@ use crate::Folder;
 use crate::document::Document;
 use crate::problem::{Problem, ProblemKind, Reference, nearest};
 
+pub(crate) use approval::{Written, approval, approve};
 pub(crate) use combination::{Assembly, assemble};
+pub(crate) use date::day;
 pub(crate) use haul::haul;
+pub(crate) use permit::{Terms, overlaps, terms};
 pub(crate) use route::{PlannedRoute, route};
 pub(crate) use tire::tire;
 
@@ -101,7 +107,11 @@ fn inside<'a>(
     found
 }
 
-fn unknown_name<S: AsRef<str>>(name: &str, reference: Reference, known: &[S]) -> ProblemKind {
+pub(crate) fn unknown_name<S: AsRef<str>>(
+    name: &str,
+    reference: Reference,
+    known: &[S],
+) -> ProblemKind {
     ProblemKind::UnknownName {
         reference,
         nearest: nearest(name, known),

@@ -5,6 +5,7 @@ use quantity::{ColdPressure, Length, Speed};
 
 use super::Loaded;
 use super::elevation::elevation;
+use super::permit::{Terms, cut};
 use crate::Folder;
 use crate::document::Document;
 use crate::file::{JurisdictionWord, LegFile, RouteFile, SurfaceWord, TravelWord};
@@ -13,12 +14,21 @@ use crate::problem::Problem;
 /// A route with the rung names that its legs ask for.
 #[derive(Debug, Clone)]
 pub(crate) struct PlannedRoute {
-    /// The route, its legs without rungs.
+    /// The route, its legs without rungs, cut where permits begin and end.
     pub route: Route,
     /// The rung each leg names.
     pub rungs: Vec<Option<String>>,
+    /// Which leg of the file each leg was cut from.
+    origins: Vec<usize>,
     /// The file.
     pub document: Document,
+}
+
+impl PlannedRoute {
+    /// Pointer of a key of a leg, by the index of the leg in the route.
+    pub fn pointer(&self, leg: usize, key: &str) -> String {
+        format!("/legs/{}/{key}", self.origins[leg])
+    }
 }
 
 /// The route of a file whose legs were checked.
@@ -26,6 +36,7 @@ pub(crate) fn route(
     name: &str,
     file: &Loaded<RouteFile>,
     folder: &Folder,
+    terms: &[&Terms],
     problems: &mut Vec<Problem>,
 ) -> Option<PlannedRoute> {
     let data = &file.data;
@@ -50,10 +61,12 @@ pub(crate) fn route(
         .map(|place| Landmark { name: place.name.clone(), at: Length::from_km(place.at_km) })
         .collect();
     landmarks.sort_by(|first, second| first.at.total_cmp(&second.at));
+    let cut = cut(data.legs.iter().map(leg).collect(), terms, problems);
+    let (origins, legs): (Vec<usize>, Vec<Leg>) = cut.into_iter().unzip();
     Some(PlannedRoute {
         route: Route {
             name: name.to_owned(),
-            legs: data.legs.iter().map(leg).collect(),
+            legs,
             profile,
             lay_bys,
             landmarks,
@@ -61,7 +74,8 @@ pub(crate) fn route(
             descent_length: Length::from_m(data.descent.length_m),
             descent_approach: Length::from_m(data.descent.approach_m),
         },
-        rungs: data.legs.iter().map(|leg| leg.rung.clone()).collect(),
+        rungs: origins.iter().map(|&origin| data.legs[origin].rung.clone()).collect(),
+        origins,
         document: file.document.clone(),
     })
 }

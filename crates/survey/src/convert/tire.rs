@@ -186,12 +186,16 @@ fn proposal(bytes: &[u8], path: &str) -> Option<String> {
     Some(entries.collect::<Vec<_>>().join(", "))
 }
 
-fn row(file: &MakerRowFile) -> MakerRow {
+pub(super) fn fitment(word: FitmentWord) -> Fitment {
+    match word {
+        FitmentWord::Single => Fitment::Single,
+        FitmentWord::Dual => Fitment::Dual,
+    }
+}
+
+pub(super) fn row(file: &MakerRowFile) -> MakerRow {
     MakerRow {
-        fitment: match file.fitment {
-            FitmentWord::Single => Fitment::Single,
-            FitmentWord::Dual => Fitment::Dual,
-        },
+        fitment: fitment(file.fitment),
         load: Mass::from_kg(file.load_kg),
         speed: Speed::from_kmh(file.speed_kmh),
         pressure: ColdPressure::from_kpa(file.pressure_kpa),

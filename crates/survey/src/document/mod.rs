@@ -170,6 +170,12 @@ impl Document {
         self.places.contains_key(pointer)
     }
 
+    /// Line, from 1, of what the author wrote at this pointer.
+    pub fn line(&self, pointer: &str) -> Option<usize> {
+        let start = self.places.get(pointer)?.value.start.min(self.text.len());
+        Some(self.text.as_bytes()[..start].iter().filter(|byte| **byte == b'\n').count() + 1)
+    }
+
     /// A problem with the value at a pointer.
     pub fn problem(&self, pointer: &str, kind: ProblemKind) -> Problem {
         let place = self.place(pointer);

@@ -86,13 +86,26 @@ fn canonical_unit(
             continue;
         }
         let Some(value) = map.remove(&written) else { continue };
-        let canonical = value.as_f64().and_then(|number| family.to_canonical(number, symbol));
+        let convert = |value: &Value| {
+            value.as_f64().and_then(|number| family.to_canonical(number, symbol)).map(Value::from)
+        };
+        let canonical = match &value {
+            Value::Array(list) => {
+                let each = list.iter().map(|one| convert(one).unwrap_or_else(|| one.clone()));
+                Some(each.collect())
+            }
+            one => convert(one),
+        };
         let place = Place { unit: Some(symbol), ..document.place(&from).clone() };
         document.places.insert(to.clone(), place);
+        for index in 0..value.as_array().map_or(0, Vec::len) {
+            let element = document.place(&join(&from, &index.to_string())).clone();
+            document.places.insert(join(&to, &index.to_string()), element);
+        }
         if document.refused.contains(&from) {
             document.refused.insert(to);
         }
-        map.insert(key.to_owned(), canonical.map_or(value, Value::from));
+        map.insert(key.to_owned(), canonical.unwrap_or(value));
     }
 }
 

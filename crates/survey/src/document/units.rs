@@ -8,7 +8,7 @@ use quantity::{
 /// The spellings of one kind of key: `_kpa` is canonical, `_psi` and `_bar` may stand for it.
 #[derive(Debug)]
 pub(crate) struct Family {
-    /// Suffix of the canonical key.
+    /// Suffix of the canonical key; without an underscore before it, the whole key.
     pub suffix: &'static str,
     /// Unit symbol of the canonical key.
     pub symbol: &'static str,
@@ -31,7 +31,11 @@ const fn family(
 }
 
 /// Longer suffixes stand before the shorter ones they end with.
-static FAMILIES: [Family; 18] = [
+static FAMILIES: [Family; 20] = [
+    // A width of temperature, not a temperature.
+    family("ambient_c", "C", &[("ambient_f", "F")], width),
+    // Money for a kilometer and a kilopascal.
+    family("hard_kpa_km", "", &[], never),
     family("_dm3_s_bar", "dm3/s/bar", &[("_m3_s_pa", "m3/s/Pa")], through::<SonicConductance>),
     family("_l_min", "l/min", &[("_l_s", "l/s"), ("_cfm", "cfm")], through::<VolumeFlow>),
     // Fuel an hour: the hour stays, the volume changes.
@@ -57,6 +61,16 @@ fn never(_: f64, _: &str, _: &str) -> Option<f64> {
     None
 }
 
+/// Difference of two temperatures.
+fn width(value: f64, from: &str, to: &str) -> Option<f64> {
+    const FAHRENHEIT: f64 = 1.8;
+    match (from, to) {
+        ("F", "C") => Some(value / FAHRENHEIT),
+        ("C", "F") => Some(value * FAHRENHEIT),
+        _ => None,
+    }
+}
+
 /// Length with the centimeter, which rulers and data sheets use and calculations do not.
 fn length(value: f64, from: &str, to: &str) -> Option<f64> {
     match (from, to) {
@@ -79,7 +93,10 @@ fn area(value: f64, from: &str, to: &str) -> Option<f64> {
 impl Family {
     /// The family of a canonical key, with the key's stem.
     pub fn of(key: &str) -> Option<(&'static Self, &str)> {
-        FAMILIES.iter().find_map(|family| Some((family, key.strip_suffix(family.suffix)?)))
+        FAMILIES.iter().find_map(|family| {
+            let stem = key.strip_suffix(family.suffix)?;
+            (stem.is_empty() || family.suffix.starts_with('_')).then_some((family, stem))
+        })
     }
 
     /// A number in the unit `symbol` as a number in the canonical unit.
@@ -117,5 +134,8 @@ mod tests {
         assert_eq!(Family::of("check_interval_min").unwrap().0.suffix, "_min");
         assert_eq!(Family::of("c_dm3_s_bar").unwrap().1, "c");
         assert!(Family::of("axles").is_none());
+        assert_eq!(Family::of("ambient_c").unwrap().0.others[0].0, "ambient_f");
+        assert_eq!(Family::of("coldest_ambient_c").unwrap().1, "coldest_ambient");
+        assert!(Family::of("hard_kpa_km").unwrap().0.others.is_empty());
     }
 }

@@ -145,8 +145,13 @@ fn out_of_range(document: &Document, at: &str, instance: &Value, schema: &Value)
     let bound = |name: &str| schema.get(name).and_then(Value::as_f64);
     let (low, high) = (bound("minimum"), bound("maximum"));
     let value = instance.as_f64().unwrap_or_default();
-    let key = at.rsplit('/').next().unwrap_or_default();
-    let place = document.place(at);
+    // An element of a list has the unit of the list's key.
+    let owner = match at.rsplit_once('/') {
+        Some((list, step)) if step.parse::<usize>().is_ok() => list,
+        _ => at,
+    };
+    let key = owner.rsplit('/').next().unwrap_or_default();
+    let place = document.place(owner);
     let Some((family, stem)) = Family::of(key) else {
         return ProblemKind::OutOfRange { low, high, unit: String::new(), slip: None };
     };

@@ -11,7 +11,7 @@ use super::{SurfaceWord, WeighedWord};
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct CombinationFile {
-    /// Vehicles front to back: names of files in `vehicles/`. The second of a kind gets the number 2: `pup`, `pup 2`.
+    /// Vehicles front to back: names of files in `vehicles/`, or fleet numbers of units. The second of a name gets the number 2: `pup`, `pup 2`.
     #[schemars(length(min = 1, max = 8))]
     pub vehicles: Vec<String>,
     /// Drag coefficient times frontal area, where it differs from the truck's.
@@ -23,24 +23,44 @@ pub(crate) struct CombinationFile {
     /// Chain states; left out, there are no chains.
     #[serde(default)]
     pub chain_states: Vec<ChainStateFile>,
-    /// Rungs of the ladder, lowest speed cap first.
-    #[schemars(length(min = 1, max = 16))]
+    /// Rungs of the ladder, lowest speed cap first; left out, every haul says in `[ladder]` what to search for.
+    #[serde(default)]
+    #[schemars(length(max = 16))]
     pub rungs: Vec<RungFile>,
     /// Cells whose pressure is fixed by hand.
     #[serde(default)]
     pub hand_set: Vec<HandSetFile>,
 }
 
-/// A load state.
+/// Position of the body.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum BodyPositionWord {
+    /// As it is driven.
+    #[default]
+    Down,
+    /// Raised, as while tipping.
+    Raised,
+}
+
+/// A load state: known by its weights, or treated as a heavier one.
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct LoadStateFile {
     /// Name, such as `laden`.
     #[schemars(length(min = 1, max = 40))]
     pub name: String,
+    /// Whether its loads are not known, such as a mixed load that nobody weighed.
+    #[serde(default)]
+    pub unknown: bool,
+    /// Unknown loads: the heavier load state whose pressures are used.
+    pub treat_as: Option<String>,
+    /// Position of the body.
+    #[serde(default)]
+    pub body: BodyPositionWord,
     /// Gross mass as weighed or declared: the group masses must add up to it.
     #[schemars(range(min = 1000, max = 1_000_000))]
-    pub gross_mass_kg: f64,
+    pub gross_mass_kg: Option<f64>,
     /// Height of the center of mass above the road, for the side share on crossfall.
     #[schemars(range(min = 0.3, max = 5))]
     pub center_height_m: Option<f64>,
@@ -50,8 +70,13 @@ pub(crate) struct LoadStateFile {
     /// Share of the heavier tire of a dual for groups that do not give their own: 0.5 when even.
     #[schemars(range(min = 0.5, max = 0.75))]
     pub heavier_mate_share: Option<f64>,
-    /// Load of each axle group, keyed `vehicle.group`.
+    /// Load of each axle group, keyed `vehicle.group`; a lifted group carries none.
+    #[serde(default)]
     pub loads: BTreeMap<String, LoadFile>,
+    /// Axles that stand on the road, keyed `vehicle.group`, for groups with lifted axles; 0 for a lifted group.
+    #[serde(default)]
+    #[schemars(inner(range(min = 0, max = 6)))]
+    pub axles_down: BTreeMap<String, u32>,
     /// Chain states it may run in, the usual one first; left out, all of them.
     pub chain_states: Option<Vec<String>>,
 }

@@ -3,16 +3,21 @@
 //! Each struct is the deserialised form and the source of the JSON Schema at once; its doc comments
 //! are what an editor shows. Numbers stand in the canonical unit of their key.
 
+mod approval;
 mod combination;
 mod haul;
+mod permit;
 mod route;
 mod survey;
 mod tire;
 mod truck;
+mod unit;
 mod vehicle;
 
-pub(crate) use combination::{CombinationFile, LoadStateFile, RungFile};
-pub(crate) use haul::{HaulFile, LadenDirectionWord, StandingFile};
+pub(crate) use approval::{ApprovalFile, RecommendedWord};
+pub(crate) use combination::{BodyPositionWord, CombinationFile, LoadStateFile, RungFile};
+pub(crate) use haul::{HaulFile, LadderFile, LadenDirectionWord, SpreadFile, StandingFile};
+pub(crate) use permit::{PermitFile, PressuresWord, StretchFile};
 pub(crate) use route::{JurisdictionWord, LegFile, RouteFile, SurfaceWord, TravelWord};
 pub(crate) use survey::{SurveyFile, UnitsWord};
 pub(crate) use tire::{
@@ -22,6 +27,7 @@ pub(crate) use tire::{
 pub(crate) use truck::{
     AirFile, ControllerFile, EngineFile, GaugeWord, InletWord, PressureUnitWord,
 };
+pub(crate) use unit::{FittedWord, UnitFile, UnitsFile};
 pub(crate) use vehicle::{
     AxleGroupFile, ChannelFile, ElementFile, RestrictionFile, TrailerAirWord, VehicleFile,
     VehicleKindWord, WheelValveWord,

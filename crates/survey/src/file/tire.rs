@@ -115,7 +115,7 @@ pub(crate) struct TireFile {
     /// Limits stamped on the rim or wheel.
     pub rim: RimFile,
     /// The tire maker's document on reduced pressure, and whether it approves this use.
-    pub approved: Option<ApprovalFile>,
+    pub approved: Option<DocumentFile>,
     /// The maker's rows of load, speed and pressure, written here.
     #[serde(default)]
     pub maker_rows: Vec<MakerRowFile>,
@@ -126,9 +126,12 @@ pub(crate) struct TireFile {
 }
 
 /// Limits stamped on the rim or wheel.
-#[derive(Debug, Clone, Copy, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct RimFile {
+    /// Size as stamped, such as `8.25x22.5`; an approval is for one rim.
+    #[schemars(length(min = 2, max = 30))]
+    pub size: Option<String>,
     /// Highest cold pressure.
     #[schemars(range(min = 200, max = 1400))]
     pub maximum_pressure_kpa: f64,
@@ -140,7 +143,7 @@ pub(crate) struct RimFile {
 /// The tire maker's document on reduced pressure.
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-pub(crate) struct ApprovalFile {
+pub(crate) struct DocumentFile {
     /// Number, or title and date.
     #[schemars(length(min = 1, max = 200))]
     pub document: String,

@@ -21,6 +21,8 @@ pub enum Reference {
     Tire,
     /// A file in `vehicles/`.
     Vehicle,
+    /// A file in `vehicles/`, or a unit of the register.
+    Member,
     /// A file in `combinations/`.
     Combination,
     /// A file in `routes/`.
@@ -80,6 +82,14 @@ pub enum Condition {
     NoRowsFile,
     /// No track is given.
     NoTrack,
+    /// The loads of the state are known.
+    LoadsKnown,
+    /// The loads of the state are not known.
+    LoadsUnknown,
+    /// The combination has no rungs.
+    WithoutRungs,
+    /// The combination has rungs.
+    WithRungs,
 }
 
 /// Two values whose order is fixed.
@@ -93,10 +103,10 @@ pub enum Ordered {
     BrakeThreshold,
     /// The protection valve shuts at or below the brake threshold.
     ProtectionUnderBrakeThreshold,
-    /// The protection valve opens below governor cut-out.
-    ProtectionOpensUnderCutOut,
-    /// Brake resume pressure below governor cut-out.
-    ResumeUnderCutOut,
+    /// The protection valve opens at or below governor cut-in.
+    ProtectionOpensUnderCutIn,
+    /// Brake resume pressure not above governor cut-in.
+    ResumeUnderCutIn,
 }
 
 /// How a size contradicts itself.

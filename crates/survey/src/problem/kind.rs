@@ -2,7 +2,10 @@
 
 use quantity::{ColdPressure, GaugePressure, Length, Mass, Speed, Temperature};
 
-use super::{Condition, Ordered, Reference, Severity, SizeFault, SpacingBasis, UnitSlip};
+use super::{
+    ApprovalFault, Condition, DateFault, LadderFault, Ordered, PermitFault, Reference, SizeFault,
+    SpacingBasis, StateFault, UnitFault, UnitSlip,
+};
 
 /// What is wrong, with what a message needs to say so.
 #[derive(Debug, Clone, PartialEq)]
@@ -468,33 +471,16 @@ pub enum ProblemKind {
         /// A mapping that would read it, as far as one was recognized.
         proposal: Option<String>,
     },
-}
-
-impl ProblemKind {
-    /// Whether it stops the haul.
-    pub fn severity(&self) -> Severity {
-        match self {
-            Self::UnreadFile { .. }
-            | Self::ZeroLoad { liftable: true, .. }
-            | Self::ChannelFeedsNothing { .. }
-            | Self::AboveSpeedSymbol { limit_of_road: true, .. }
-            | Self::GovernorTooLow { rated: true, .. }
-            | Self::BiasOnChannel { .. }
-            | Self::NominalOutside
-            | Self::PressureInPsi { .. }
-            | Self::ImportFinding { .. }
-            | Self::SpeedInMilesAnHour { .. }
-            | Self::NoHauls => Severity::Warning,
-            _ => Severity::Error,
-        }
-    }
-
-    /// Line of the file concerned, where the kind itself knows it.
-    pub(super) fn line(&self) -> Option<usize> {
-        match self {
-            Self::NotText { line, .. } => Some(*line),
-            Self::ImportFinding { line, .. } => *line,
-            _ => None,
-        }
-    }
+    /// A day that cannot be.
+    Date(DateFault),
+    /// Something about a tire maker's approval.
+    Approval(ApprovalFault),
+    /// Something about an authority's permit.
+    Permit(PermitFault),
+    /// Something about a unit of the register.
+    Unit(UnitFault),
+    /// Something about a load state.
+    State(StateFault),
+    /// Something about a search for the best ladder.
+    Ladder(LadderFault),
 }

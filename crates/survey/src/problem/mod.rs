@@ -1,24 +1,19 @@
 //! A problem with a survey: where it is, what was written, what is wrong, and what to do.
 
 mod detail;
+mod fault;
 mod kind;
 mod print;
+mod severity;
 mod wording;
 
 use std::ops::Range;
 
 pub use detail::{Condition, Ordered, Reference, SizeFault, SpacingBasis, UnitSlip};
+pub use fault::{ApprovalFault, DateFault, LadderFault, PermitFault, StateFault, UnitFault};
 pub use kind::ProblemKind;
 pub use print::report;
-
-/// Whether a problem stops the haul it touches.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Severity {
-    /// The values cannot be used.
-    Error,
-    /// The values can be used, and somebody should look at them.
-    Warning,
-}
+pub use severity::Severity;
 
 /// One problem with one place in a survey.
 #[derive(Debug, Clone, PartialEq)]

@@ -8,6 +8,8 @@ pub enum Cell {
     Blank,
     /// A number typed as one.
     Number(f64),
+    /// A day that the spreadsheet stores as one, as year-month-day.
+    Day(String),
     /// Anything else, as shown.
     Text(String),
 }
@@ -18,6 +20,7 @@ impl Cell {
         match self {
             Self::Blank => String::new(),
             Self::Number(value) => value.to_string(),
+            Self::Day(text) => text.clone(),
             Self::Text(text) => text.trim().to_owned(),
         }
     }
@@ -26,7 +29,7 @@ impl Cell {
     pub(super) fn is_empty(&self) -> bool {
         match self {
             Self::Blank => true,
-            Self::Number(_) => false,
+            Self::Number(_) | Self::Day(_) => false,
             Self::Text(text) => {
                 matches!(text.trim(), "" | "-" | "–" | "—" | "--" | "..." | "…" | "n/a" | "N/A")
             }
@@ -37,7 +40,7 @@ impl Cell {
     pub(super) fn is_blank(&self) -> bool {
         match self {
             Self::Blank => true,
-            Self::Number(_) => false,
+            Self::Number(_) | Self::Day(_) => false,
             Self::Text(text) => text.trim().is_empty(),
         }
     }

@@ -29,7 +29,8 @@ pub(super) struct Written {
 /// Reads a cell that begins with a number.
 pub(super) fn read(cell: &Cell, decimal: Decimal) -> Option<Written> {
     match cell {
-        Cell::Blank => None,
+        // A range such as 6-10 that the spreadsheet took for a day is no number.
+        Cell::Blank | Cell::Day(_) => None,
         Cell::Number(value) => {
             value.is_finite().then(|| Written { value: *value, rest: String::new(), marked: false })
         }

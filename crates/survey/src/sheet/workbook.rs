@@ -79,8 +79,12 @@ fn cell(data: &Data) -> Cell {
         Data::Int(value) => Cell::Number(*value as f64),
         Data::Float(value) => Cell::Number(*value),
         Data::String(text) if text.trim().is_empty() => Cell::Blank,
-        // A range of speeds such as 6-10 that the spreadsheet took for a date is no number.
-        Data::DateTime(_) => Cell::Text("a date".to_owned()),
+        Data::DateTime(day) if day.is_datetime() => {
+            let (year, month, day, ..) = day.to_ymd_hms_milli();
+            Cell::Day(format!("{year:04}-{month:02}-{day:02}"))
+        }
+        Data::DateTime(_) => Cell::Text("a time".to_owned()),
+        Data::DateTimeIso(text) => Cell::Day(text.chars().take(10).collect()),
         other => Cell::Text(other.to_string()),
     }
 }

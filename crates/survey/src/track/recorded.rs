@@ -1,30 +1,39 @@
 //! Recorded tracks that packages of the registry carry as their own fixtures, read where they lie.
 
 use std::path::PathBuf;
-use std::process::Command;
-use std::sync::LazyLock;
 
 use quantity::Length;
 
 use super::{Track, TrackError, profile, read};
 
-/// Directories of the packages by name, as cargo unpacked them.
-static PACKAGES: LazyLock<serde_json::Value> = LazyLock::new(|| {
-    let manifest = concat!(env!("CARGO_MANIFEST_DIR"), "/Cargo.toml");
-    let cargo = std::env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned());
-    let output = Command::new(cargo)
-        .args(["metadata", "--offline", "--format-version", "1", "--manifest-path", manifest])
-        .output()
-        .unwrap();
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-    serde_json::from_slice(&output.stdout).unwrap()
-});
+/// Folders where cargo unpacks packages of registries.
+fn unpacked() -> Vec<PathBuf> {
+    let home = std::env::var_os("CARGO_HOME").map(PathBuf::from).or_else(|| {
+        let home = std::env::var_os("HOME").or_else(|| std::env::var_os("USERPROFILE"))?;
+        Some(PathBuf::from(home).join(".cargo"))
+    });
+    let sources = std::fs::read_dir(home.unwrap().join("registry").join("src"));
+    sources.into_iter().flatten().map(|entry| entry.unwrap().path()).collect()
+}
 
+/// Versions of a package in the lock file.
+fn locked(package: &str) -> Vec<String> {
+    let lock = concat!(env!("CARGO_MANIFEST_DIR"), "/../../Cargo.lock");
+    let lock: toml_edit::DocumentMut = std::fs::read_to_string(lock).unwrap().parse().unwrap();
+    let packages = lock["package"].as_array_of_tables().unwrap();
+    let alike = packages.iter().filter(|found| found["name"].as_str() == Some(package));
+    alike.map(|found| found["version"].as_str().unwrap().to_owned()).collect()
+}
+
+/// A file that a package carries, where cargo unpacked it to build these tests.
 fn fixture(package: &str, file: &str) -> PathBuf {
-    let packages = PACKAGES["packages"].as_array().unwrap();
-    let found = packages.iter().find(|found| found["name"] == package).unwrap();
-    let manifest = PathBuf::from(found["manifest_path"].as_str().unwrap());
-    manifest.with_file_name("tests").join("fixtures").join(file)
+    let within = PathBuf::from("tests").join("fixtures").join(file);
+    let folders = locked(package).into_iter().flat_map(|version| {
+        unpacked().into_iter().map(move |source| source.join(format!("{package}-{version}")))
+    });
+    let candidates: Vec<PathBuf> = folders.map(|folder| folder.join(&within)).collect();
+    let found = candidates.iter().find(|path| path.is_file());
+    found.unwrap_or_else(|| panic!("{file} of {package} is in none of {candidates:?}")).clone()
 }
 
 fn recorded(package: &str, file: &str) -> Result<Track, TrackError> {

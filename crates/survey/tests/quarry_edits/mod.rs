@@ -4,7 +4,8 @@
 
 use std::path::Path;
 
-use survey::{Folder, Problem, load};
+use model::date::Date;
+use survey::{Folder, Problem, Survey};
 
 pub const SURVEY: &str = "survey.toml";
 pub const STEER_TIRE: &str = "tires/steer-11r22-5-h.toml";
@@ -14,6 +15,16 @@ pub const TRAILER: &str = "vehicles/tipper.toml";
 pub const COMBINATION: &str = "combinations/tractor-tipper.toml";
 pub const ROUTE: &str = "routes/bench-to-plant.toml";
 pub const HAUL: &str = "hauls/aggregate.toml";
+
+/// The day on which tests read surveys.
+pub fn today() -> Date {
+    Date::new(2027, 3, 1).unwrap()
+}
+
+/// The survey of a folder with all its problems.
+pub fn load(folder: &Folder) -> (Option<Survey>, Vec<Problem>) {
+    survey::load(folder, today())
+}
 
 /// The survey as it is.
 pub fn quarry() -> Folder {

@@ -18,7 +18,7 @@ pub(in crate::problem) fn hint(problem: &Problem) -> Option<String> {
         ProblemKind::NoHauls => "write a file in hauls/ that puts a combination on a route".into(),
         ProblemKind::UnreadFile { nearest } => match nearest {
             Some(nearest) => format!("did you mean {nearest}?"),
-            None => "survey files stand in tires/, vehicles/, combinations/, routes/ and hauls/".into(),
+            None => "survey files stand in tires/, vehicles/, combinations/, routes/, hauls/, approvals/ and permits/".into(),
         },
         ProblemKind::NotText { .. } => "save the file as UTF-8 in a text editor".into(),
         ProblemKind::TooLarge { .. } => "is it a survey file? move logs and pictures elsewhere".into(),
@@ -178,6 +178,12 @@ pub(in crate::problem) fn hint(problem: &Problem) -> Option<String> {
         ProblemKind::MappingMissing { proposal: None } => {
             "say layout, header_row, the columns and their units in [maker_rows_mapping]".into()
         }
+        ProblemKind::Date(fault) => return super::date::hint(fault),
+        ProblemKind::Approval(fault) => super::approval::hint(fault).into(),
+        ProblemKind::Permit(fault) => super::permit::hint(fault).into(),
+        ProblemKind::Unit(fault) => return super::unit::hint(fault),
+        ProblemKind::State(fault) => super::state::hint(fault).into(),
+        ProblemKind::Ladder(fault) => super::ladder::hint(fault).into(),
         ProblemKind::TooFew { .. }
         | ProblemKind::TooMany { .. }
         | ProblemKind::TextTooShort { .. }
@@ -197,6 +203,10 @@ fn needed_hint(key: &str) -> String {
         "dual" => "add dual = { spacing_mm = …, diameter_difference_mm = …, least_gap_mm = … }".into(),
         "heavier_side_share" | "heavier_mate_share" => format!("weigh each side, or write {key} = 0.5 if it is known to be even"),
         "air_from" => "write air_from = \"tire_line\" if the truck's tire controller feeds it through a line of its own".into(),
+        "gross_mass_kg" => "weigh it and add gross_mass_kg, or write unknown = true and treat_as".into(),
+        "treat_as" => "name the heavier load state whose pressures are used instead".into(),
+        "ladder" => "add [[rungs]] to the combination, or [ladder] to the haul so that rungs are searched for".into(),
+        "parked_rung" => "name the rung the tires were parked on".into(),
         "approved" => "add approved = { document = \"number or title and date\", for_this_fleet = false }; only the tire maker's word makes it true".into(),
         _ => format!("add {key}"),
     }
@@ -248,11 +258,11 @@ fn order_hint(which: Ordered) -> &'static str {
         Ordered::ProtectionUnderBrakeThreshold => {
             "the controller must let go before the valve does: check brake_threshold_kpa and shuts_kpa"
         }
-        Ordered::ProtectionOpensUnderCutOut => {
-            "as it stands the tire circuit never gets air: check opens_kpa and cut_out_kpa"
+        Ordered::ProtectionOpensUnderCutIn => {
+            "between its two pressures the governor leaves the compressor off, so the valve may never open: check opens_kpa and cut_in_kpa"
         }
-        Ordered::ResumeUnderCutOut => {
-            "as it stands tires are never filled: check brake_resume_kpa and cut_out_kpa"
+        Ordered::ResumeUnderCutIn => {
+            "between its two pressures the governor leaves the compressor off, so a truck may wait for ever: check brake_resume_kpa and cut_in_kpa"
         }
     }
 }

@@ -226,6 +226,12 @@ pub(in crate::problem) fn message(problem: &Problem) -> String {
         ProblemKind::MappingMissing { .. } => {
             "maker_rows_mapping is missing: nothing says how the table is to be read".into()
         }
+        ProblemKind::Date(fault) => super::date::message(fault, key, value),
+        ProblemKind::Approval(fault) => super::approval::message(fault),
+        ProblemKind::Permit(fault) => super::permit::message(fault),
+        ProblemKind::Unit(fault) => super::unit::message(fault, key, value),
+        ProblemKind::State(fault) => super::state::message(fault),
+        ProblemKind::Ladder(fault) => super::ladder::message(fault),
     }
 }
 
@@ -250,6 +256,10 @@ fn needed(because: Condition) -> &'static str {
         Condition::RowsInline => "the maker's rows stand in this file already",
         Condition::NoRowsFile => "there is no maker_rows_file",
         Condition::NoTrack => "there is no track",
+        Condition::LoadsKnown => "the loads of this state are known",
+        Condition::LoadsUnknown => "the loads of this state are not known",
+        Condition::WithoutRungs => "the combination has no [[rungs]]",
+        Condition::WithRungs => "the combination has [[rungs]]",
     }
 }
 
@@ -323,11 +333,11 @@ fn order(which: Ordered) -> &'static str {
         Ordered::ProtectionUnderBrakeThreshold => {
             "the brake threshold is under the pressure at which the protection valve shuts"
         }
-        Ordered::ProtectionOpensUnderCutOut => {
-            "the protection valve does not open below governor cut-out"
+        Ordered::ProtectionOpensUnderCutIn => {
+            "the protection valve opens only from above governor cut-in"
         }
-        Ordered::ResumeUnderCutOut => {
-            "tire air would be taken again only from above governor cut-out"
+        Ordered::ResumeUnderCutIn => {
+            "tire air would be taken again only from above governor cut-in"
         }
     }
 }
