@@ -41,7 +41,14 @@ fn the_plan_schema_describes_the_plan_document() {
     assert!(properties.get("plans").is_some() && properties.get("schema").is_some());
     let all = airtide(&["schema"]).json();
     assert_eq!(all["plan"], schema);
-    assert_eq!(airtide(&["schema", "page"]).code, 2);
+    for name in
+        ["survey", "tire", "vehicle", "combination", "route", "haul", "check", "run", "calc"]
+    {
+        assert!(all[name].is_object(), "{name}");
+    }
+    let unknown = airtide(&["schema", "page"]);
+    assert_eq!(unknown.code, 2);
+    assert!(unknown.err.contains("combination"), "{}", unknown.err);
 }
 
 #[test]

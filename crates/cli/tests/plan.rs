@@ -25,7 +25,7 @@ fn regress_the_page_in_every_profile() {
 static PAGES: LazyLock<Vec<(Value, [Ran; 3])>> = LazyLock::new(|| {
     let of = |survey: PathBuf| {
         let survey = survey.to_str().unwrap();
-        let page = |(profile, ..)| airtide(&["plan", survey, "--units", profile]);
+        let page = |(profile, ..): (&str, f64, f64)| airtide(&["plan", survey, "--units", profile]);
         (airtide(&["plan", survey, "--json"]).json(), PROFILES.map(page))
     };
     surveys().into_iter().map(of).collect()
@@ -41,6 +41,39 @@ fn no_page_is_wider_than_100_columns_or_short_of_a_text() {
                 assert!(line.chars().count() <= 100, "{line}");
                 assert!(!marks.iter().any(|mark| line.contains(mark)), "{line}");
             }
+        }
+    }
+}
+
+/// Words in quotes, as the identifiers of documents are written, in lines of code that name them.
+fn identifiers(code: &str) -> Vec<&str> {
+    let names = code.lines().filter(|line| !line.contains("name(") && !line.contains("number("));
+    names
+        .flat_map(|line| line.split('"').skip(1).step_by(2))
+        .filter(|word| {
+            word.contains('-') || ["rollover", "ice", "bead", "deflection"].contains(word)
+        })
+        .filter(|word| word.chars().all(|c| c.is_ascii_lowercase() || c == '-'))
+        .collect()
+}
+
+#[test]
+fn every_caution_and_limit_of_the_documents_has_words() {
+    let texts = language::Texts::new("en").unwrap();
+    let keys: Vec<&str> = texts.keys().collect();
+    let cautions = identifiers(include_str!("../../view/src/plan/caution.rs"));
+    assert!(cautions.len() > 20 && cautions.contains(&"ice"), "{cautions:?}");
+    for caution in cautions {
+        assert!(keys.contains(&&*format!("caution-{caution}")), "no words for caution {caution}");
+    }
+    let ladder = include_str!("../../view/src/plan/ladder.rs");
+    let (_, limits) = ladder.split_once("fn minimum_name").unwrap();
+    let (limits, _) = limits.split_once("fn approval").unwrap();
+    let limits = identifiers(limits);
+    assert!(limits.len() > 10 && limits.contains(&"deflection"), "{limits:?}");
+    for limit in limits {
+        for key in [format!("limit-{limit}"), format!("limit-brief-{limit}")] {
+            assert!(keys.contains(&key.as_str()), "no text {key}");
         }
     }
 }

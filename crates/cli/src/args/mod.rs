@@ -72,8 +72,7 @@ pub enum Command {
 #[derive(Debug, Args)]
 #[command(after_help = "Example:\n  airtide schema plan > plan-schema.json")]
 pub struct SchemaArgs {
-    /// One schema; without it, all of them in one document by name
-    #[arg(value_parser = PossibleValuesParser::new(crate::commands::schema::NAMES))]
+    /// One schema, such as tire or plan; without it, all of them in one document by name
     pub name: Option<String>,
 }
 

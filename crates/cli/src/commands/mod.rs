@@ -7,7 +7,7 @@ mod man;
 mod new;
 mod opened;
 mod plan;
-pub mod schema;
+mod schema;
 mod simulate;
 
 use crate::args::{Command, GlobalArgs};

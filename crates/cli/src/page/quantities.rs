@@ -62,10 +62,20 @@ pub fn chainage(format: &Format, km: f64, round: Round) -> Amount {
     format.distance(Length::from_km(km), round)
 }
 
-/// A time to allow: in seconds up to two minutes, never shown below.
+/// A time to allow: never shown below.
 pub fn time(format: &Format, s: f64) -> Amount {
+    seconds_or_minutes(format, s, Round::Up)
+}
+
+/// A time that must not be passed: never shown above.
+pub fn time_left(format: &Format, s: f64) -> Amount {
+    seconds_or_minutes(format, s, Round::Down)
+}
+
+/// In seconds up to two minutes.
+fn seconds_or_minutes(format: &Format, s: f64, round: Round) -> Amount {
     let time = Time::from_s(s);
-    if s.abs() < 120.0 { format.seconds(time, Round::Up) } else { format.minutes(time, Round::Up) }
+    if s.abs() < 120.0 { format.seconds(time, round) } else { format.minutes(time, round) }
 }
 
 /// A volume of fuel: never shown below.
@@ -78,7 +88,7 @@ pub fn temperature(format: &Format, c: f64) -> Amount {
     format.temperature(Temperature::from_celsius(c), Round::Nearest)
 }
 
-/// A percentage: never shown below.
-pub fn percent(format: &Format, pct: f64) -> Amount {
-    format.percent(pct / 100.0, 1, Round::Up)
+/// A percentage.
+pub fn percent(format: &Format, pct: f64, round: Round) -> Amount {
+    format.percent(pct / 100.0, 1, round)
 }

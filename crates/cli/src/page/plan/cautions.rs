@@ -5,7 +5,7 @@ use view::{CautionView, PlanView};
 
 use super::cells::{CellName, list};
 use super::head;
-use crate::page::quantities::{at_hand, chainage, highest, lowest, stretch, time};
+use crate::page::quantities::{at_hand, chainage, highest, lowest, stretch, time, time_left};
 use crate::page::text::{line as text_line, paragraph};
 use crate::terminal::WRONG;
 use crate::words::Words;
@@ -103,7 +103,10 @@ fn line(plan: &PlanView, alike: &[&CautionView], words: &Words) -> String {
             "road_m" => ("road", stretch(format, number, Round::Up).to_string()),
             "limit_m" => ("limit", stretch(format, number, Round::Down).to_string()),
             "longest_s" => ("longest", time(format, number).to_string()),
-            "limit_s" => ("limit", time(format, number).to_string()),
+            "time_s" => ("time", time(format, number).to_string()),
+            "limit_s" => ("limit", time_left(format, number).to_string()),
+            "from_km" => ("from", chainage(format, number, Round::Nearest).to_string()),
+            "to_km" => ("to", chainage(format, number, Round::Nearest).to_string()),
             "change_point" => ("number", format.number(number, 0, Round::Nearest)),
             _ => (key.as_str(), format.number(number, 0, Round::Nearest)),
         };

@@ -78,7 +78,7 @@ fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> St
             ],
         );
         let share = cell.deflection_pct.map(|share| {
-            let share = percent(format, share);
+            let share = percent(format, share, Round::Up);
             format!("; {}", words.fill("plan-deflection-then", &[("percent", &share)]))
         });
         tell("plan-stack", None, &(what + &share.unwrap_or_default()));
@@ -119,7 +119,9 @@ fn because(plan: &PlanView, limit: &LimitView, words: &Words) -> String {
         parts.push(words.fill("plan-pressure-added", &[("pressure", &added(format, kpa))]));
     }
     if let Some(pct) = limit.deflection_pct {
-        parts.push(words.fill("plan-deflection-at-most", &[("share", &percent(format, pct))]));
+        parts.push(
+            words.fill("plan-deflection-at-most", &[("share", &percent(format, pct, Round::Down))]),
+        );
     }
     if let Some(kpa) = limit.reading_kpa {
         parts.push(words.fill("plan-from-reading", &[("pressure", &lowest(format, kpa))]));

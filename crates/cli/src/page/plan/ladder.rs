@@ -182,9 +182,10 @@ fn why(reason: &str, with: &BTreeMap<String, f64>, words: &Words) -> String {
             let spacing = format.size(spacing, language::Round::Down);
             words.fill(&key, &[("spacing", &spacing)])
         }
-        "no-deflection" => {
-            words.fill(&key, &[("share", &percent(format, number("deflection_pct")))])
-        }
+        "no-deflection" => words.fill(
+            &key,
+            &[("share", &percent(format, number("deflection_pct"), language::Round::Down))],
+        ),
         "empty-supply" | "empty-rim" | "empty-permit" | "empty-tire" => words.fill(
             &key,
             &[
