@@ -90,8 +90,8 @@ pub fn relative_life(
 /// (`log N = -5 log ε - 2.665 log(E/14.22) - 0.392`) as ends; the value is the smaller.
 ///
 /// # Validity
-/// Repetitions in the one, coverages in the other; 0.5 to 20 GPa. For orders of magnitude: use
-/// [`relative_life`] for comparisons.
+/// Repetitions in the one, coverages in the other; moduli of asphalt. For orders of magnitude:
+/// use [`relative_life`] for comparisons.
 ///
 /// # Errors
 /// [`LifeError`] for a strain that is not tensile or a modulus of no asphalt.

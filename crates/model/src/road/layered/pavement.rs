@@ -146,12 +146,13 @@ impl Pavement {
         self.layers.iter().map(medium).collect()
     }
 
-    /// The length over which the stiffest contrast spreads a load.
+    /// The length over which the stiffest contrast spreads a load: as a plate with the cube root of
+    /// the ratio of moduli, but as a membrane with the ratio itself.
     pub(super) fn spread(&self) -> f64 {
         let moduli = || self.layers.iter().map(|layer| layer.modulus.as_kpa());
         let (least, most) = moduli().fold((f64::MAX, 0.0_f64), |(least, most), modulus| {
             (least.min(modulus), most.max(modulus))
         });
-        self.top_of(self.layers.len() - 1).as_m() * (most / least).cbrt()
+        self.top_of(self.layers.len() - 1).as_m() * (most / least)
     }
 }
