@@ -42,13 +42,16 @@ impl Record for Stays {
             time: Time::ZERO,
             road: Length::ZERO,
         };
+        // A stay begins where the one before it was last seen.
         let (mut stay, clock, travelled) = match self.now.take() {
             Some(now) if same(&now.0) => now,
-            _ => (fresh, sample.time, sample.travelled),
+            Some((_, clock, travelled)) => (fresh, clock, travelled),
+            None => (fresh, sample.time, sample.travelled),
         };
         stay.time += sample.time - clock;
         // The travelled distance begins anew when the truck turns round.
-        stay.road += (sample.travelled - travelled).max(Length::ZERO);
+        let since = if sample.travelled < travelled { Length::ZERO } else { travelled };
+        stay.road += sample.travelled - since;
         match self.longest.iter_mut().find(|longest| same(longest)) {
             Some(longest) => {
                 longest.time = longest.time.max(stay.time);

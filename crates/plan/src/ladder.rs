@@ -23,8 +23,13 @@ impl Ladder {
     pub fn of(haul: &HaulCycle) -> Result<(Self, Vec<FixedGroup>), PlanError> {
         let site = Site::new(&haul.weather)?;
         let combination = &haul.combination;
-        let uses: Vec<RungUse> =
+        let mut uses: Vec<RungUse> =
             (0..combination.rungs.len()).map(|rung| RungUse::of(haul, rung)).collect();
+        // A rung that no leg wants may be used anywhere, so it is judged on the steepest crossfall.
+        let steepest = haul.route.legs.iter().map(|leg| leg.crossfall.abs()).fold(0.0, f64::max);
+        for used in uses.iter_mut().filter(|used| !used.used) {
+            used.crossfall = steepest;
+        }
         let mut cells = Vec::new();
         for (load_state, state) in combination.load_states.iter().enumerate() {
             for chain_state in 0..state.chain_states.len() {

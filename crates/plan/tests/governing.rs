@@ -5,11 +5,10 @@ mod common;
 use std::collections::BTreeSet;
 
 use common::{
-    DRIVE, EMPTY, GRAVEL, HIGHWAY, LADEN, SPUR, cell, id, jurisdiction, maker, psi, quiet, singles,
-    tires,
+    DRIVE, EMPTY, GRAVEL, HIGHWAY, LADEN, SPUR, cell, id, jurisdiction, maker, psi, singles, tires,
 };
 use model::haul_cycle::HaulCycle;
-use model::route::Jurisdiction;
+use model::route::{Jurisdiction, Permit, StatedPressure};
 use model::vehicle::WheelValve;
 use plan::CellId;
 use plan::window::{Basis, MaximumKind, MinimumKind, MinimumKind as Kind};
@@ -21,6 +20,37 @@ struct Row {
     chain_state: usize,
     rung: usize,
     make: fn(&mut HaulCycle),
+}
+
+/// A quiet haul whose tires have tables that reach down to nearly nothing.
+fn quiet() -> HaulCycle {
+    let mut haul = common::quiet();
+    tires(&mut haul, |tire| tire.lowest_table_pressure = Some(psi(1.0)));
+    haul
+}
+
+fn tables_end(haul: &mut HaulCycle) {
+    tires(haul, |tire| tire.lowest_table_pressure = Some(psi(75.0)));
+}
+
+fn tables_end_nowhere(haul: &mut HaulCycle) {
+    tires(haul, |tire| tire.lowest_table_pressure = None);
+}
+
+fn permitted(haul: &mut HaulCycle) {
+    for leg in &mut haul.route.legs {
+        leg.permit = Some(Permit {
+            number: "7".into(),
+            minimum: Some(StatedPressure::Cold(psi(86.0))),
+            tolerance: None,
+            evidence_interval: None,
+            maximum: None,
+            speed: None,
+            gross_mass: None,
+            in_force: true,
+            expires: None,
+        });
+    }
 }
 
 fn soften(haul: &mut HaulCycle) {
@@ -78,7 +108,7 @@ const fn row(
     Row { kind, load_state, chain_state, rung, make }
 }
 
-const ROWS: [Row; 18] = [
+const ROWS: [Row; 21] = [
     row(Kind::LoadTable, LADEN, 0, HIGHWAY, nothing),
     row(Kind::LoadTable, EMPTY, 0, HIGHWAY, nothing),
     row(Kind::RestrictedSpeed, LADEN, 0, GRAVEL, nothing),
@@ -95,6 +125,9 @@ const ROWS: [Row; 18] = [
     row(Kind::DualGap, LADEN, 0, SPUR, narrow_duals),
     row(Kind::Chains, LADEN, 1, SPUR, nothing),
     row(Kind::Chains, EMPTY, 1, GRAVEL, nothing),
+    row(Kind::LowestRow, LADEN, 0, HIGHWAY, tables_end),
+    row(Kind::LowestRow, EMPTY, 0, SPUR, tables_end_nowhere),
+    row(Kind::Permit, LADEN, 0, GRAVEL, permitted),
     row(Kind::TurningScrub, EMPTY, 0, SPUR, turning),
     row(Kind::Heat, LADEN, 0, HIGHWAY, hot),
 ];
@@ -128,7 +161,7 @@ fn every_kind_of_minimum_governs_where_it_is_made_to_single_and_dual() {
             states.insert((row.load_state, row.chain_state));
         }
     }
-    assert_eq!(kinds.len(), 12, "{kinds:?}");
+    assert_eq!(kinds.len(), 14, "{kinds:?}");
     assert_eq!(states.len(), 4, "{states:?}");
 }
 

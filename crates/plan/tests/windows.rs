@@ -29,12 +29,13 @@ fn each_approval_is_reached() {
     let mut full = quiet();
     tire_loads(&mut full, 4700.0);
     assert_eq!(laden_highway(&full).approval, Approval::Standard);
-    // The same table under its lowest row (70 psi) is the formula's word alone.
-    assert_eq!(laden_highway(&quiet()).approval, Approval::NeedsApproval);
+    // At road speed the lowest row (70 psi) holds a light load up, and the table still speaks.
+    assert_eq!(laden_highway(&quiet()).approval, Approval::Standard);
     // The restricted-speed table is from memory.
     let gravel = id(DRIVE, LADEN, 0, GRAVEL);
     assert_eq!(cell(&quiet(), gravel).approval, Approval::NeedsApproval);
-    let empty = id(DRIVE, EMPTY, 0, HIGHWAY);
+    // Under the lowest row, at low speed, the formula stands alone.
+    let empty = id(DRIVE, EMPTY, 0, GRAVEL);
     assert_eq!(cell(&quiet(), empty).approval, Approval::NeedsApproval);
     // The maker's rows, approved for this fleet; not approved they only advise.
     let rows = [(1000.0, 65.0, 50.0), (5000.0, 65.0, 90.0)];

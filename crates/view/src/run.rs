@@ -177,7 +177,21 @@ fn marks(planned: &Planned) -> Vec<MarkView> {
         load_state: Some(haul.combination.load_states[point.load_state].name.clone()),
         reach_by_km: Some(point.reach_by.as_km()),
     });
-    landmarks.chain(lay_bys).chain(changes).collect()
+    let laden_change = plan.driven.iter().filter_map(|driven| {
+        let choice = &driven.laden_change;
+        let chosen = choice.options.iter().find(|option| option.way == choice.chosen)?;
+        Some(MarkView {
+            km: chosen.at?.as_km(),
+            name: haul.combination.load_states[choice.to.load_state].name.clone(),
+            kind: "raise".to_owned(),
+            load_state: Some(haul.combination.load_states[haul.empty_state].name.clone()),
+            reach_by_km: Some(match haul.laden_direction {
+                LadenDirection::Forward => 0.0,
+                LadenDirection::Backward => haul.route.length().as_km(),
+            }),
+        })
+    });
+    landmarks.chain(lay_bys).chain(changes).chain(laden_change).collect()
 }
 
 fn samples(planned: &Planned, trace: &Trace) -> Vec<SampleView> {

@@ -6,14 +6,15 @@ use std::path::Path;
 use super::{code_lines, rust_files, shown};
 
 /// Each module with those it may name.
-const MAY_NAME: [(&str, &[&str]); 9] = [
+const MAY_NAME: [(&str, &[&str]); 10] = [
     ("source", &[]),
-    ("tire", &["source"]),
+    ("date", &[]),
+    ("tire", &["source", "date"]),
     ("air", &["source"]),
     ("ground", &["source", "tire"]),
     ("road", &["source", "tire", "ground"]),
     ("motion", &["source", "tire", "route"]),
-    ("route", &["source", "tire", "air"]),
+    ("route", &["source", "date", "tire", "air"]),
     ("vehicle", &["source", "tire", "air", "route", "motion"]),
     ("haul_cycle", &["source", "tire", "air", "ground", "route", "vehicle", "motion"]),
 ];

@@ -32,7 +32,7 @@ use crate::source::Key;
 pub const SOURCE: Key = Key("ideal-gas-vessels");
 
 /// Measured whole-truck inflation times.
-pub const INFLATION_TIMES_SOURCE: Key = Key("usda-fs-1987");
+pub const INFLATION_TIMES_SOURCE: Key = Key("forest-service-1987");
 
 /// Most air channels a combination can have.
 pub const MAX_CHANNELS: usize = 16;

@@ -7,8 +7,9 @@ use haul::{
 use model::haul_cycle::HaulCycle;
 use quantity::{Length, Time};
 
+use super::point::Refusal;
 use super::run::{Approach, Run};
-use super::search::{closed_to_raising, latest, open_stretches};
+use super::search::{Found, closed_to_raising, latest, open_stretches};
 
 /// One way to make the change.
 #[derive(Debug, Clone, PartialEq)]
@@ -85,10 +86,10 @@ fn rolling(
     let open = open_stretches(last.travelled().max(section), end, &closed);
     let limit = haul.combination.controller.compressor_limit;
     let found = latest(run, approach, to, &open, &|_| caps.to_vec(), &|attempt| {
-        Ok(attempt.longest_loaded <= limit)
+        Ok((attempt.longest_loaded > limit).then_some(Refusal::CompressorLimit))
     })?;
     Ok(match found {
-        Some(attempt) => (
+        Found::Start(attempt) => (
             LadenOption {
                 way: LadenChange::Rolling,
                 change_time: Some(attempt.time),
@@ -98,7 +99,7 @@ fn rolling(
             },
             Some(attempt.start),
         ),
-        None => (
+        Found::TooShort | Found::NotPermitted(_) => (
             LadenOption {
                 way: LadenChange::Rolling,
                 change_time: None,

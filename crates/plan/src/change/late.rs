@@ -35,6 +35,7 @@ pub(super) fn late(
     Ok(Some(Consequence {
         time_lost: late_state.clock() - planned_state.clock(),
         wrong_road: (complete - change.into.from).max(Length::ZERO),
+        on_descent: change.on_descent(&attempt),
     }))
 }
 
@@ -58,5 +59,5 @@ pub(super) fn never(
         // Hard tires on weak road do not show on the clock; the ground pays.
         Action::Lower => Time::ZERO,
     };
-    Ok(Some(Consequence { time_lost, wrong_road: end - change.into.from }))
+    Ok(Some(Consequence { time_lost, wrong_road: end - change.into.from, on_descent: false }))
 }

@@ -12,7 +12,7 @@ mod walk;
 
 pub(crate) use laden::choose as choose_laden_change;
 pub use laden::{LadenChoice, LadenOption};
-pub use point::{Action, ChangePoint, Consequence, Stop, Way, WayTaken};
+pub use point::{Action, ChangePoint, Consequence, Refusal, Stop, Way, WayTaken};
 pub(crate) use run::Run;
 pub use spread::{ChangeSpread, OneByOne, Sampled, Workers};
 pub use walk::KeptLow;

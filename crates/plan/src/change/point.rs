@@ -68,6 +68,15 @@ pub struct WayTaken {
     pub time_lost: Option<Time>,
 }
 
+/// Why a change that is complete in time may still not be made there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Refusal {
+    /// The compressor would run longer without a pause than it may.
+    CompressorLimit,
+    /// The reservoirs would not be at cut-in at the top of the next descent.
+    SupplyBeforeDescent,
+}
+
 /// What calling a change late, or never, does.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Consequence {
@@ -75,6 +84,8 @@ pub struct Consequence {
     pub time_lost: Time,
     /// Road run at a pressure that was not meant for it.
     pub wrong_road: Length,
+    /// Whether tires are then filled on a sustained descent, where the brakes need the air.
+    pub on_descent: bool,
 }
 
 /// A place where the driver must start a change.
@@ -94,6 +105,8 @@ pub struct ChangePoint {
     pub action: Action,
     /// Whether it is complete where it must be.
     pub fits: bool,
+    /// What refuses it where it would be complete in time.
+    pub refused: Option<Refusal>,
     /// Chainage where it must be complete.
     pub reach_by: Length,
     /// Chainage where it is complete.

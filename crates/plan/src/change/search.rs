@@ -4,6 +4,7 @@ use haul::{CappedStretch, Course, StepperError, Target};
 use model::haul_cycle::HaulCycle;
 use quantity::Length;
 
+use super::point::Refusal;
 use super::run::{Approach, Attempt, Run};
 
 /// How close the bisection goes.
@@ -16,47 +17,83 @@ pub(super) struct Open {
     pub to: Length,
 }
 
-/// The latest start in the open stretches from which the change is complete in time and
-/// `permits` agrees; stretches are tried from the last to the first.
+/// What a search for the latest start found.
+pub(super) enum Found {
+    /// The latest start that is complete in time and permitted.
+    Start(Attempt),
+    /// Complete in time from here, but not permitted from anywhere.
+    NotPermitted(Refusal),
+    /// Complete in time from nowhere.
+    TooShort,
+}
+
+/// Starts tried, evenly over a stretch, where the latest complete one is not permitted.
+const TRIES: u32 = 12;
+
+/// The latest start in the open stretches from which the change is complete in time and nothing
+/// refuses it; stretches are tried from the last to the first.
 ///
-/// An earlier start leaves more time for everything, so bisection over the whole simulation
-/// finds the latest one.
+/// An earlier start is complete earlier, so bisection over the whole simulation finds the latest
+/// that is complete in time. What refuses a change need not grow with the start: there the
+/// stretch is tried piece by piece, and bisection closes on the latest piece permitted.
 pub(super) fn latest(
     run: &Run<'_>,
     approach: &Approach,
     to: Target,
     open: &[Open],
     caps: &dyn Fn(Length) -> Vec<CappedStretch>,
-    permits: &dyn Fn(&Attempt) -> Result<bool, StepperError>,
-) -> Result<Option<Attempt>, StepperError> {
-    let good = |attempt: &Attempt, end: Length| -> Result<bool, StepperError> {
-        Ok(attempt.complete.is_some_and(|place| place <= end) && permits(attempt)?)
-    };
+    refuses: &dyn Fn(&Attempt) -> Result<Option<Refusal>, StepperError>,
+) -> Result<Found, StepperError> {
+    let at = |start: Length| run.attempt(approach, start, to, &caps(start));
+    let mut refusal = None;
     for stretch in open.iter().rev() {
-        let at = |start: Length| run.attempt(approach, start, to, &caps(start));
-        let mut best = at(stretch.from)?;
-        if !good(&best, stretch.to)? {
+        let in_time = |attempt: &Attempt| attempt.complete.is_some_and(|place| place <= stretch.to);
+        let first = at(stretch.from)?;
+        if !in_time(&first) {
             continue;
         }
-        let (mut early, mut late) = (stretch.from, stretch.to);
-        // The first guess is the road the change took, which usually closes the bracket at once.
-        let taken = best.complete.map_or(Length::ZERO, |place| place - best.start);
-        let mut guess = (stretch.to - taken * 1.15).max(early);
-        while late - early > Length::from_m(CLOSE) {
-            let middle =
-                if guess > early && guess < late { guess } else { early + (late - early) / 2.0 };
-            guess = Length::ZERO;
-            let attempt = at(middle)?;
-            if good(&attempt, stretch.to)? {
-                early = middle;
-                best = attempt;
-            } else {
-                late = middle;
+        let last = bisect(&at, &first, stretch.to, &|attempt| Ok(in_time(attempt)))?;
+        let Some(why) = refuses(&last)? else { return Ok(Found::Start(last)) };
+        refusal = Some(why);
+        let good = |attempt: &Attempt| Ok(in_time(attempt) && refuses(attempt)?.is_none());
+        for step in (0..TRIES).rev() {
+            let share = f64::from(step) / f64::from(TRIES);
+            let early = at(stretch.from + (last.start - stretch.from) * share)?;
+            if good(&early)? {
+                let late = stretch.from
+                    + (last.start - stretch.from) * (f64::from(step + 1) / f64::from(TRIES));
+                return Ok(Found::Start(bisect(&at, &early, late, &good)?));
             }
         }
-        return Ok(Some(best));
     }
-    Ok(None)
+    Ok(refusal.map_or(Found::TooShort, Found::NotPermitted))
+}
+
+/// The latest good start between a good one and an end, closed on by bisection.
+fn bisect(
+    at: &dyn Fn(Length) -> Result<Attempt, StepperError>,
+    first: &Attempt,
+    end: Length,
+    good: &dyn Fn(&Attempt) -> Result<bool, StepperError>,
+) -> Result<Attempt, StepperError> {
+    let mut best = first.clone();
+    let (mut early, mut late) = (first.start, end);
+    // The first guess is the road the change took, which usually closes the bracket at once.
+    let taken = first.complete.map_or(Length::ZERO, |place| place - first.start);
+    let mut guess = (end - taken * 1.15).max(early);
+    while late - early > Length::from_m(CLOSE) {
+        let middle =
+            if guess > early && guess < late { guess } else { early + (late - early) / 2.0 };
+        guess = Length::ZERO;
+        let attempt = at(middle)?;
+        if good(&attempt)? {
+            early = middle;
+            best = attempt;
+        } else {
+            late = middle;
+        }
+    }
+    Ok(best)
 }
 
 /// Where no raise may be under way: sustained descents with their approach, and legs that forbid it.

@@ -66,7 +66,7 @@ pub(super) fn make_sure(
         nominal.clone()
     };
     // An earlier start may run into what the nominal one kept clear of.
-    if !change.permits(&attempt, base)? {
+    if change.refuses(&attempt, base)?.is_some() {
         return Ok(Sure { attempt: nominal, spread: Some(spread), fits_p90: Some(false) });
     }
     Ok(Sure { attempt, spread: Some(spread), fits_p90: Some(fits) })

@@ -6,9 +6,9 @@ use quantity::{GaugePressure, Length, Time};
 
 use super::late::{late, never};
 use super::options::{Refused, when_it_does_not_fit};
-use super::point::{Action, ChangePoint, Way, WayTaken};
+use super::point::{Action, ChangePoint, Refusal, Way, WayTaken};
 use super::run::{Approach, Attempt, Run};
-use super::search::{Open, closed_to_raising, latest, open_stretches};
+use super::search::{Found, Open, closed_to_raising, latest, open_stretches};
 use super::spread::Workers;
 use super::sure::make_sure;
 use crate::sections::Section;
@@ -110,16 +110,21 @@ impl Change<'_> {
     fn plan(&self, walked: &mut Walked) -> Result<bool, WalkError> {
         let run = self.run;
         let place = self.into.from;
+        if self.changes_nothing() {
+            let to = run.target(self.into.rung);
+            walked.changes.push(PlannedChange { at: place, to, standing: false });
+            return Ok(true);
+        }
         let base = run.caps_of(&walked.changes);
         let approach = run.approach(&walked.last, place, &base)?;
         let earliest = walked.last.travelled().max(self.from.from);
         let open = self.open(earliest, place);
         let caps = |start: Length| self.caps_from(&base, start);
-        let permits = |attempt: &Attempt| self.permits(attempt, &base);
+        let refuses = |attempt: &Attempt| self.refuses(attempt, &base);
         let to = run.target(self.into.rung);
-        let found = latest(run, &approach, to, &open, &caps, &permits)?;
+        let found = latest(run, &approach, to, &open, &caps, &refuses)?;
         match found {
-            Some(nominal) => {
+            Found::Start(nominal) => {
                 let sure = make_sure(self, &approach, &open, nominal, &base)?;
                 let attempt = sure.attempt;
                 walked.changes.push(PlannedChange { at: attempt.start, to, standing: false });
@@ -131,7 +136,7 @@ impl Change<'_> {
                 walked.points.push(point);
                 walked.last = attempt.end;
             }
-            None if self.action() == Action::Lower => {
+            _ if self.action() == Action::Lower => {
                 let attempt = run.attempt(&approach, earliest, to, &caps(earliest))?;
                 walked.changes.push(PlannedChange { at: earliest, to, standing: false });
                 let past = attempt.complete.unwrap_or(run.course.length()) - place;
@@ -147,7 +152,7 @@ impl Change<'_> {
                 walked.points.push(point);
                 walked.last = attempt.end;
             }
-            None => {
+            Found::TooShort | Found::NotPermitted(_) => {
                 let Refused { changes, attempt, chosen, others } =
                     when_it_does_not_fit(self, &approach, &open, earliest, &base)?;
                 let ends_in_time = attempt.complete.is_some_and(|at| at < self.into.to);
@@ -156,7 +161,11 @@ impl Change<'_> {
                     return Ok(false);
                 }
                 walked.changes.extend(changes);
-                let point = self.point(&approach, &attempt, chosen, others, &base)?;
+                let mut point = self.point(&approach, &attempt, chosen, others, &base)?;
+                if let Found::NotPermitted(why) = found {
+                    point.refused = Some(why);
+                    point.fits = matches!(point.chosen.way, Way::LayBy(_));
+                }
                 walked.points.push(point);
                 walked.last = attempt.end;
             }
@@ -184,25 +193,52 @@ impl Change<'_> {
     }
 
     /// Brakes first: compressor limit kept, and the reservoir at cut-in or more at the next descent.
-    pub fn permits(&self, attempt: &Attempt, base: &[CappedStretch]) -> Result<bool, WalkError> {
+    pub fn refuses(
+        &self,
+        attempt: &Attempt,
+        base: &[CappedStretch],
+    ) -> Result<Option<Refusal>, WalkError> {
         if self.action() == Action::Lower {
-            return Ok(true);
+            return Ok(None);
         }
         let controller = &self.haul.combination.controller;
         if attempt.longest_loaded > controller.compressor_limit {
-            return Ok(false);
+            return Ok(Some(Refusal::CompressorLimit));
         }
-        let Some(complete) = attempt.complete else { return Ok(false) };
+        let Some(complete) = attempt.complete else { return Ok(None) };
         let next = self
             .run
             .course
             .descents()
             .iter()
             .find(|descent| descent.top >= complete && descent.top < self.into.to);
-        let Some(descent) = next else { return Ok(true) };
+        let Some(descent) = next else { return Ok(None) };
         let state = self.run.clock_at(&attempt.end, descent.top, base)?;
         let supply: GaugePressure = state.supply(self.run.truck.ambient());
-        Ok(supply >= self.haul.combination.supply.governor.cut_in)
+        let enough = supply >= self.haul.combination.supply.governor.cut_in;
+        Ok((!enough).then_some(Refusal::SupplyBeforeDescent))
+    }
+
+    /// Whether the tires of a raise would be filled on a sustained descent.
+    pub fn on_descent(&self, attempt: &Attempt) -> bool {
+        let complete = attempt.complete.unwrap_or(self.run.course.length());
+        self.action() == Action::Raise
+            && self
+                .run
+                .course
+                .descents()
+                .iter()
+                .any(|descent| descent.top < complete && descent.foot > attempt.start)
+    }
+
+    /// Whether every channel holds nearly the same on both rungs, so that there is nothing to call.
+    fn changes_nothing(&self) -> bool {
+        let deadband = self.haul.combination.controller.deadband;
+        let set = self.run.truck.set_pressures();
+        (0..self.run.truck.channels()).all(|channel| {
+            let of = |rung| set.get(channel, self.run.load_state, rung);
+            (of(self.from.rung) - of(self.into.rung)).abs() <= deadband
+        })
     }
 
     pub fn point(
@@ -232,6 +268,7 @@ impl Change<'_> {
             to: run.target(self.into.rung),
             action: self.action(),
             fits,
+            refused: None,
             reach_by: run.course.chainage(place),
             reached: run.course.chainage(complete),
             lead: complete.max(place) - attempt.start,

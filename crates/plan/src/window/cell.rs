@@ -5,7 +5,7 @@ use model::source::Standing;
 use model::tire::load_inflation::{Exponent, USUAL_LOWEST_TABLE_PRESSURE};
 use quantity::{ColdPressure, Length, PressureDifference, Speed, Temperature};
 
-use super::limit::{Impossible, Limit, MaximumKind, MinimumKind};
+use super::limit::{Basis, Impossible, Limit, MaximumKind, MinimumKind};
 use super::load_share::WorstTire;
 use super::minimum::{Case, GroupMinimum};
 use super::site::{RungUse, Site};
@@ -208,9 +208,18 @@ fn finish(
             (cell.channel, cell.load_state, cell.rung) == (id.channel, id.load_state, id.rung)
         })
         .map(|cell| cell.pressure);
-    let at_lowest = governing.law.deflection(governing.worst.load, lowest).ok();
-    let mismatch = at_lowest.map_or(PressureDifference::ZERO, |deflection| {
-        dual_mismatch(group, lowest, deflection.value, &Exponent::for_tire(tire))
+    // Mismatched mates ask for more only where the load asks for the pressure.
+    let by_load = window.minimum.iter().find(|limit| {
+        let same = (limit.group, limit.tire) == (governs.group, governs.tire);
+        same && matches!(limit.basis, Basis::Load { .. } | Basis::Deflection { .. })
+    });
+    let mismatch = by_load.map_or(PressureDifference::ZERO, |limit| {
+        let asked = limit.pressure;
+        let deflection = governing.law.deflection(governing.worst.load, asked).ok();
+        let more = deflection.map_or(PressureDifference::ZERO, |deflection| {
+            dual_mismatch(group, asked, deflection.value, &Exponent::for_tire(tire))
+        });
+        (asked + more - lowest).max(PressureDifference::ZERO)
     });
     let set = set_point(lowest, mismatch, hand_set, warmest_tire, &combination.controller, site);
     // A tire at ambient temperature filled to the set value holds exactly that as its cold
@@ -265,6 +274,9 @@ fn approval(
 ) -> Approval {
     let combination = &haul.combination;
     let state = &combination.load_states[id.load_state];
+    // What the tires are sure to hold: gauge error and deadband may both take from what is set.
+    let controller = &combination.controller;
+    let held = set.cold - controller.gauge_error - controller.deadband;
     let fitted = || {
         combination.standing_groups_of(id.channel, state).flat_map(|(index, group)| {
             group.tire_models().enumerate().map(move |(model, tire)| (index, group, model, tire))
@@ -283,10 +295,10 @@ fn approval(
         let rated = tire.rated(group.fitment).map(|point| point.pressure);
         let read = Exponent::for_tire(tire).citation().standing == Standing::Read;
         // At the rated pressure itself no exponent is needed.
-        let at_rated = rated.is_some_and(|rated| set.cold >= rated);
-        set.cold >= lowest_row && (read || at_rated)
+        let at_rated = rated.is_some_and(|rated| held >= rated);
+        held >= lowest_row && (read || at_rated)
     });
-    if within_tables && full_speed.is_some_and(|needed| set.cold >= needed) {
+    if within_tables && full_speed.is_some_and(|needed| held >= needed) {
         Approval::Standard
     } else {
         Approval::NeedsApproval

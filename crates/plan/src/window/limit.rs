@@ -16,6 +16,8 @@ pub enum MinimumKind {
     Deflection,
     /// Bead seated on the rim.
     Bead,
+    /// Lowest pressure that a published table or practice reaches at the cap.
+    LowestRow,
     /// Closing pressure of a self-closing wheel valve, at the coldest.
     WheelValve,
     /// Half of the molded maximum, under which a roadside check calls a tire flat.

@@ -5,6 +5,7 @@ use model::tire::Tire;
 use model::tire::deflection::DeflectionLaw;
 use model::tire::deflection_screen::highest_share_for;
 use model::tire::duals::{BULGE, BULGE_USUAL, DualFit, lowest_pressure};
+use model::tire::load_inflation::USUAL_LOWEST_TABLE_PRESSURE;
 use model::tire::roadside::{CFR_393_75, CVSA, flat_reading, hot_allowance};
 use model::tire::warm_up::{AIR_HEAT_LIMITS, WARN_AT, WarmUp};
 use model::vehicle::{AxleGroup, ChainState, LoadState, WheelValve};
@@ -25,6 +26,13 @@ pub const BEAD: Key = Key("bead-floor");
 pub const WHEEL_VALVE: Key = Key("wheel-valve-closing");
 /// Chains at full-speed pressure only.
 pub const CHAINS: Key = Key("chains-at-road-pressure");
+
+/// Lowest pressure in print for log trucks: 25 psi, empty, below 35 mph.
+pub const LOWEST_PRACTICE: Key = Key("forest-service-1987");
+/// Where published truck tables begin.
+pub const LOWEST_ROW: Key = Key("truck-tables-begin");
+const LOWEST_PRACTICE_PRESSURE: ColdPressure = ColdPressure::from_psi(25.0);
+const LOWEST_PRACTICE_UNDER: Speed = Speed::from_mph(35.0);
 
 /// Bead floor of road-type tubeless tires until the maker says otherwise (from memory).
 const BEAD_FLOOR: ColdPressure = ColdPressure::from_kpa(100.0);
@@ -64,7 +72,7 @@ impl Case<'_> {
     pub fn limits(&self) -> Result<GroupMinimum, Impossible> {
         let tire = self.tire;
         let refused = |reason: String| Impossible::Refused { group: self.index, reason };
-        let crossfall = if self.used.used { self.used.crossfall } else { 0.0 };
+        let crossfall = self.used.crossfall;
         let worst = worst_tire(self.index, self.group, self.state, crossfall);
         let law = DeflectionLaw::of(tire).map_err(|error| refused(error.to_string()))?;
         let warm_up = WarmUp::new(tire, worst.load).map_err(|error| refused(error.to_string()))?;
@@ -75,6 +83,9 @@ impl Case<'_> {
         let mut limits = vec![by_load.limit];
         if !from_maker {
             limits.push(self.deflection(&law, &worst)?);
+        }
+        if !from_maker {
+            limits.push(self.lowest_row());
         }
         limits.push(self.bead());
         limits.extend(self.wheel_valve());
@@ -111,6 +122,22 @@ impl Case<'_> {
             .map_err(|_| Impossible::NoDeflection { group: self.index, share: screen.share })?;
         let basis = Basis::Deflection { load: worst.load, share: screen.share };
         Ok(self.limit(MinimumKind::Deflection, found.pressure, basis, screen.citation))
+    }
+
+    /// A formula alone goes no lower than what somebody published: truck tables begin at about
+    /// 70 psi, and at low speed the lowest practice in print is 25 psi.
+    fn lowest_row(&self) -> Limit<MinimumKind> {
+        let stated = self.tire.lowest_table_pressure;
+        let row = stated.unwrap_or(USUAL_LOWEST_TABLE_PRESSURE);
+        let (pressure, citation) = if self.cap <= LOWEST_PRACTICE_UNDER {
+            let citation = Citation::of(LOWEST_PRACTICE, Standing::Read);
+            (row.min(LOWEST_PRACTICE_PRESSURE), citation.at("empty, below 35 mph"))
+        } else if stated.is_some() {
+            (row, Citation::of(SURVEY, Standing::Given).at("lowest table pressure of the tire"))
+        } else {
+            (row, Citation::of(LOWEST_ROW, Standing::Read).at("tables begin at about 70 psi"))
+        };
+        self.limit(MinimumKind::LowestRow, pressure, Basis::Stated, citation)
     }
 
     fn bead(&self) -> Limit<MinimumKind> {

@@ -2,6 +2,7 @@
 
 use haul::{LadenChange, Phase, PhaseKind};
 use model::haul_cycle::HaulCycle;
+use plan::change::Refusal;
 use plan::{Action, ChangePoint, Consequence, Driven, LadenOption, Way, WayTaken};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -13,6 +14,8 @@ pub struct ConsequenceView {
     pub time_lost_s: f64,
     /// Road run at a pressure not meant for it.
     pub wrong_road_m: f64,
+    /// Whether tires are then filled on a sustained descent.
+    pub on_descent: bool,
 }
 
 /// A way to make a change.
@@ -67,6 +70,8 @@ pub struct ChangePointView {
     pub cap_kmh: f64,
     /// Whether it is complete where it must be.
     pub fits: bool,
+    /// Why it is refused where it would be complete in time: `compressor-limit` or `supply-before-descent`.
+    pub refused: Option<String>,
     /// Whether nine of ten changes are; `null` without samples.
     pub fits_p90: Option<bool>,
     /// Whether a sustained descent moved it forward.
@@ -145,7 +150,11 @@ pub struct CycleView {
 }
 
 fn consequence(found: &Consequence) -> ConsequenceView {
-    ConsequenceView { time_lost_s: found.time_lost.as_s(), wrong_road_m: found.wrong_road.as_m() }
+    ConsequenceView {
+        time_lost_s: found.time_lost.as_s(),
+        wrong_road_m: found.wrong_road.as_m(),
+        on_descent: found.on_descent,
+    }
 }
 
 fn way(haul: &HaulCycle, taken: &WayTaken) -> WayView {
@@ -218,6 +227,13 @@ pub(super) fn point(haul: &HaulCycle, point: &ChangePoint) -> ChangePointView {
         .to_owned(),
         change_time_s: point.spread.map_or(point.time, |spread| spread.time_p50).as_s(),
         change_time_p90_s: point.spread.map(|spread| spread.time_p90.as_s()),
+        refused: point.refused.map(|why| {
+            match why {
+                Refusal::CompressorLimit => "compressor-limit",
+                Refusal::SupplyBeforeDescent => "supply-before-descent",
+            }
+            .to_owned()
+        }),
         fits_p90: point.fits_p90,
         lead_m: point.lead.as_m(),
         reach_by_km: point.reach_by.as_km(),

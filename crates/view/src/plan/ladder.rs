@@ -281,6 +281,7 @@ pub(super) fn minimum_name(kind: MinimumKind) -> &'static str {
         MinimumKind::MakerRow => "maker-row",
         MinimumKind::Deflection => "deflection",
         MinimumKind::Bead => "bead",
+        MinimumKind::LowestRow => "lowest-row",
         MinimumKind::WheelValve => "wheel-valve",
         MinimumKind::FlatRule => "flat-rule",
         MinimumKind::RoadsideHot => "roadside-hot",
