@@ -99,14 +99,12 @@ fn changed(
     if !alike {
         return Some(Lapse::TireChanged);
     }
-    match &tire.rim.size {
-        Some(fitted) => (!same(&given.rim, fitted)).then_some(Lapse::RimChanged),
-        None => {
-            let fault = ApprovalFault::RimNotSaid { given: given.rim.clone() };
-            problems.push(file.problem("/given_for/rim", fault.into()));
-            None
-        }
-    }
+    let Some(fitted) = &tire.rim.size else {
+        let fault = ApprovalFault::RimNotSaid { given: given.rim.clone() };
+        problems.push(file.problem("/given_for/rim", fault.into()));
+        return None;
+    };
+    (!same(&given.rim, fitted)).then_some(Lapse::RimChanged)
 }
 
 /// A row of a tire's approved documents, with where it stands.

@@ -173,7 +173,7 @@ impl Document {
     /// Line, from 1, of what the author wrote at this pointer.
     pub fn line(&self, pointer: &str) -> Option<usize> {
         let start = self.places.get(pointer)?.value.start.min(self.text.len());
-        Some(self.text.as_bytes()[..start].iter().filter(|byte| **byte == b'\n').count() + 1)
+        Some(self.text.get(..start)?.split('\n').count())
     }
 
     /// A problem with the value at a pointer.

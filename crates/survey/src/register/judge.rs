@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use model::date::Date;
 use model::tire::{AirRetention, Construction, Fitment, Tire};
+use quantity::ColdPressure;
 
 use super::entry::{Entry, FittedEntry, Register, Written};
 use super::{FittedTire, FittedValue, Measured, Position, Sensor, Unit, position};
@@ -186,6 +187,16 @@ impl Judge<'_> {
             if group.fitment == FitmentWord::Dual && tire.rated(Fitment::Dual).is_none() {
                 tell(ProblemKind::NoDualRating { tire: tire_name() });
             }
+            let limits = [
+                ("molded_maximum_kpa", tire.molded_maximum),
+                ("rim.maximum_pressure_kpa", tire.rim.maximum_pressure),
+            ];
+            let pressure = group.fixed_pressure_kpa.map(ColdPressure::from_kpa);
+            for (limit, maximum) in limits {
+                if let Some(pressure) = pressure.filter(|pressure| *pressure > maximum) {
+                    tell(ProblemKind::OverMaximum { pressure, maximum, limit });
+                }
+            }
             if group.channel.is_some() && tire.air_retention == AirRetention::TubeType {
                 tell(ProblemKind::TubeTypeOnChannel { tire: tire_name() });
             }
@@ -199,9 +210,8 @@ impl Judge<'_> {
     /// A day that is not in the future.
     fn past_day(&self, written: &Written, problems: &mut Vec<Problem>) -> Option<Date> {
         let today = self.survey.today;
-        let found = day(&written.text).and_then(|day| match day > today {
-            true => Err(DateFault::InFuture { day, today }),
-            false => Ok(day),
+        let found = day(&written.text).and_then(|day| {
+            if day > today { Err(DateFault::InFuture { day, today }) } else { Ok(day) }
         });
         found.map_err(|fault| problems.push(self.register.problem(written, fault.into()))).ok()
     }
@@ -218,13 +228,10 @@ impl Judge<'_> {
         if share.is_none() {
             self.tell(&entry.share_pct, UnitFault::NotAShare, problems);
         }
-        let date = match &entry.date {
-            Some(written) => self.past_day(written, problems),
-            None => {
-                self.tell(&entry.share_pct, UnitFault::FittedWithoutDay, problems);
-                None
-            }
-        };
+        if entry.date.is_none() {
+            self.tell(&entry.share_pct, UnitFault::FittedWithoutDay, problems);
+        }
+        let date = entry.date.as_ref().and_then(|written| self.past_day(written, problems));
         let measured = match (entry.what, &entry.channel) {
             (FittedWord::Delivery, None) => Measured::Delivery,
             (FittedWord::Delivery, Some(written)) => {

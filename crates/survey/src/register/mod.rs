@@ -98,13 +98,9 @@ pub(crate) fn tires_of(
     unit: Option<&Unit>,
     of_type: &[&Unit],
 ) -> Vec<String> {
-    let names: Vec<&str> = match unit {
-        Some(unit) => unit.tires_of(group),
-        None => {
-            let of_units = of_type.iter().flat_map(|unit| unit.tires_of(group));
-            std::iter::once(group.tire.as_str()).chain(of_units).collect()
-        }
-    };
+    let of_units = of_type.iter().flat_map(|unit| unit.tires_of(group));
+    let of_type = std::iter::once(group.tire.as_str()).chain(of_units);
+    let names: Vec<&str> = unit.map_or_else(|| of_type.collect(), |unit| unit.tires_of(group));
     let mut found: Vec<String> = Vec::new();
     for name in names {
         if !found.iter().any(|known| known == name) {

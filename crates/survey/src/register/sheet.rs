@@ -84,7 +84,11 @@ impl Register {
             return None;
         };
         let blank = |row: &Vec<Cell>| row.iter().all(|cell| cell.text().is_empty());
-        let heading = sheet.rows.iter().position(|row| !blank(row))?;
+        let Some(heading) = sheet.rows.iter().position(|row| !blank(row)) else {
+            let message = format!("the sheet '{}' is empty", sheet.name);
+            problems.push(Problem::in_file(path, ProblemKind::ImportFailed { message }));
+            return None;
+        };
         let columns = columns(path, heading + 1, &sheet.rows[heading], problems)?;
         let entries = (heading + 1..sheet.rows.len())
             .filter(|row| !blank(&sheet.rows[*row]))

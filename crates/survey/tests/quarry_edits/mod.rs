@@ -15,6 +15,9 @@ pub const TRAILER: &str = "vehicles/tipper.toml";
 pub const COMBINATION: &str = "combinations/tractor-tipper.toml";
 pub const ROUTE: &str = "routes/bench-to-plant.toml";
 pub const HAUL: &str = "hauls/aggregate.toml";
+pub const APPROVAL: &str = "approvals/letter-14.toml";
+pub const PERMIT: &str = "permits/county.toml";
+pub const REGISTER: &str = "units.csv";
 
 /// The day on which tests read surveys.
 pub fn today() -> Date {
@@ -29,6 +32,28 @@ pub fn load(folder: &Folder) -> (Option<Survey>, Vec<Problem>) {
 /// The survey as it is.
 pub fn quarry() -> Folder {
     Folder::read(Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/tests/surveys/quarry"))).unwrap()
+}
+
+/// The survey with an approval, a permit and a register.
+pub fn equipped() -> Folder {
+    let mut folder = edited(TIRE, "[rim]\n", "[rim]\nsize = \"8.25x22.5\"\n");
+    for (file, text) in [
+        (
+            APPROVAL,
+            "tire = \"drive-11r22-5-g\"\nnumber = \"L-14\"\nanswered_by = \"the maker\"\ndate = 2026-05-04\nexpires = 2028-05-03\nrecommended_pressure = \"row\"\ngiven_for = { designation = \"11R22.5\", service_description = \"144/142 L\", rim = \"8.25x22.5\" }\nasked = { warmest_c = 38, loads = [{ fitment = \"dual\", load_kg = 2500, speed_kmh = 60 }] }\n\n[[rows]]\nfitment = \"dual\"\nload_kg = 2500\nspeed_kmh = 60\npressure_kpa = 480\n",
+        ),
+        (
+            PERMIT,
+            "number = \"88\"\nauthority = \"the county\"\nvalid_from = 2027-01-01\nexpires = 2027-12-31\npressures = \"as_read\"\n\n[[stretches]]\nroute = \"bench-to-plant\"\nfrom_km = 9.5\nto_km = 20\nminimum_pressure_kpa = 350\nspeed_kmh = 80\ngross_mass_t = 44\n",
+        ),
+        (
+            REGISTER,
+            "number,type,source addresses,tire drive.2.left.inner,sensor drive,fitted delivery,fitted date\nT-101,tractor,0x0B 27,steer-11r22-5-h,2027-01-15,91,2027-02-11\nP-7,tipper,,,,,\n",
+        ),
+    ] {
+        folder.insert(file, text);
+    }
+    folder
 }
 
 /// The survey with the first `old` of a file replaced.

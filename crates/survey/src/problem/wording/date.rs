@@ -14,11 +14,10 @@ pub(super) fn message(fault: &DateFault, key: &str, value: &str) -> String {
     }
 }
 
-pub(super) fn hint(fault: &DateFault) -> Option<String> {
-    let hint = match fault {
+pub(super) fn hint(fault: &DateFault) -> &'static str {
+    match fault {
         DateFault::NotADay { .. } => "write year, month and day, such as 2027-03-01",
         DateFault::InFuture { .. } => "check the day, and the clock of this computer",
         DateFault::EndsBeforeStart { .. } => "exchange them, or check the years",
-    };
-    Some(hint.to_owned())
+    }
 }

@@ -178,7 +178,7 @@ pub(in crate::problem) fn hint(problem: &Problem) -> Option<String> {
         ProblemKind::MappingMissing { proposal: None } => {
             "say layout, header_row, the columns and their units in [maker_rows_mapping]".into()
         }
-        ProblemKind::Date(fault) => return super::date::hint(fault),
+        ProblemKind::Date(fault) => super::date::hint(fault).into(),
         ProblemKind::Approval(fault) => super::approval::hint(fault).into(),
         ProblemKind::Permit(fault) => super::permit::hint(fault).into(),
         ProblemKind::Unit(fault) => return super::unit::hint(fault),
