@@ -6,6 +6,7 @@
 //! equation is unknown, when it gives an input nobody asks for, and when its number is
 //! missed; where a source is known to differ, the case says so and fails if it stops differing.
 
+pub mod air_cases;
 pub mod case;
 pub mod check;
 pub mod equations;
