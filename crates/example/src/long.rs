@@ -42,6 +42,9 @@ pub fn four_channels() -> Combination {
 }
 
 /// A cycle of 100 km with four channels.
+///
+/// # Panics
+/// Never: the chainages are written here.
 pub fn hundred_km_cycle() -> HaulCycle {
     let points = (0..=100)
         .map(|i| {

@@ -44,7 +44,7 @@ pub(crate) struct Attempt {
     pub end: State,
 }
 
-impl<'a> Run<'a> {
+impl Run<'_> {
     pub fn target(&self, rung: usize) -> Target {
         Target { rung, load_state: self.load_state }
     }

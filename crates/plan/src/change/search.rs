@@ -20,7 +20,7 @@ pub(super) struct Open {
 /// What a search for the latest start found.
 pub(super) enum Found {
     /// The latest start that is complete in time and permitted.
-    Start(Attempt),
+    Start(Box<Attempt>),
     /// Complete in time from here, but not permitted from anywhere.
     NotPermitted(Refusal),
     /// Complete in time from nowhere.
@@ -53,7 +53,7 @@ pub(super) fn latest(
             continue;
         }
         let last = bisect(&at, &first, stretch.to, &|attempt| Ok(in_time(attempt)))?;
-        let Some(why) = refuses(&last)? else { return Ok(Found::Start(last)) };
+        let Some(why) = refuses(&last)? else { return Ok(Found::Start(Box::new(last))) };
         refusal = Some(why);
         let good = |attempt: &Attempt| Ok(in_time(attempt) && refuses(attempt)?.is_none());
         for step in (0..TRIES).rev() {
@@ -62,7 +62,7 @@ pub(super) fn latest(
             if good(&early)? {
                 let late = stretch.from
                     + (last.start - stretch.from) * (f64::from(step + 1) / f64::from(TRIES));
-                return Ok(Found::Start(bisect(&at, &early, late, &good)?));
+                return Ok(Found::Start(Box::new(bisect(&at, &early, late, &good)?)));
             }
         }
     }

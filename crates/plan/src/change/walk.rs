@@ -125,7 +125,7 @@ impl Change<'_> {
         let found = latest(run, &approach, to, &open, &caps, &refuses)?;
         match found {
             Found::Start(nominal) => {
-                let sure = make_sure(self, &approach, &open, nominal, &base)?;
+                let sure = make_sure(self, &approach, &open, *nominal, &base)?;
                 let attempt = sure.attempt;
                 walked.changes.push(PlannedChange { at: attempt.start, to, standing: false });
                 let others = self.lay_by_beside(&approach, earliest, &base)?;

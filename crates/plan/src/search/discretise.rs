@@ -130,18 +130,20 @@ pub fn discretise(
     work.build(candidates)
 }
 
+/// Set pressure and cold pressure of each channel.
+type ChannelPressures = Vec<(GaugePressure, ColdPressure)>;
+
 /// Pressures by load state, stretch and cap.
 struct Pressures {
     /// Set pressures of all channels; `None` where the cell is not possible.
-    set: Vec<Vec<Vec<Option<Vec<(GaugePressure, ColdPressure)>>>>>,
+    set: Vec<Vec<Vec<Option<ChannelPressures>>>>,
 }
 
 impl Pressures {
     fn of(haul: &HaulCycle, stretches: &[std::ops::Range<usize>]) -> Result<Self, PlanError> {
         let site = Site::new(&haul.weather)?;
         let (channels, caps) = (haul.combination.channels.len(), haul.combination.rungs.len());
-        let mut known: Vec<(usize, RungUse, Vec<Option<Vec<(GaugePressure, ColdPressure)>>>)> =
-            Vec::new();
+        let mut known: Vec<(usize, RungUse, Vec<Option<ChannelPressures>>)> = Vec::new();
         let mut set = Vec::new();
         for load_state in [haul.empty_state, haul.laden_state] {
             let mut of_state = Vec::new();

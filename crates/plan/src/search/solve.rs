@@ -258,12 +258,12 @@ mod tests {
                     let cost = terms.cost(&WEIGHTS);
                     best = Some(best.map_or(cost, |least: f64| least.min(cost)));
                 }
-                for digit in 0..steps {
-                    odometer[digit] += 1;
-                    if odometer[digit] < members.len() {
+                for digit in &mut odometer {
+                    *digit += 1;
+                    if *digit < members.len() {
                         continue 'count;
                     }
-                    odometer[digit] = 0;
+                    *digit = 0;
                 }
                 break;
             }
