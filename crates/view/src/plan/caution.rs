@@ -34,6 +34,7 @@ pub(super) fn caution(haul: &HaulCycle, caution: &Caution) -> CautionView {
     view
 }
 
+#[expect(clippy::too_many_lines, reason = "one short arm a caution")]
 fn fill(haul: &HaulCycle, caution: &Caution, view: &mut CautionView) -> &'static str {
     let combination = &haul.combination;
     match caution {

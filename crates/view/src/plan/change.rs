@@ -168,7 +168,7 @@ fn way(haul: &HaulCycle, taken: &WayTaken) -> WayView {
         rung: None,
         times_the_air: None,
     };
-    view.way = match &taken.way {
+    let name = match &taken.way {
         Way::Rolling => "rolling",
         Way::GoOnSlowly { past } => {
             view.distance_m = Some(past.as_m());
@@ -195,8 +195,8 @@ fn way(haul: &HaulCycle, taken: &WayTaken) -> WayView {
             view.distance_m = Some(missing.as_m());
             "more road"
         }
-    }
-    .to_owned();
+    };
+    name.clone_into(&mut view.way);
     view
 }
 
