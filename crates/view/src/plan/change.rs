@@ -160,7 +160,7 @@ fn consequence(found: &Consequence) -> ConsequenceView {
 fn way(haul: &HaulCycle, taken: &WayTaken) -> WayView {
     let mut view = WayView {
         way: String::new(),
-        time_lost_s: taken.time_lost.map(|lost| lost.as_s()),
+        time_lost_s: taken.time_lost.map(quantity::Time::as_s),
         place: None,
         km: None,
         distance_m: None,
@@ -263,9 +263,9 @@ pub(super) fn laden_option(option: &LadenOption, chosen: LadenChange) -> LadenOp
         way: laden_way(option.way).to_owned(),
         chosen: option.way == chosen,
         possible: option.time_lost.is_some(),
-        change_time_s: option.change_time.map(|time| time.as_s()),
-        time_lost_s: option.time_lost.map(|time| time.as_s()),
-        km: option.at.map(|at| at.as_km()),
+        change_time_s: option.change_time.map(quantity::Time::as_s),
+        time_lost_s: option.time_lost.map(quantity::Time::as_s),
+        km: option.at.map(quantity::Length::as_km),
         empty_road_hard_m: option.empty_road_hard.as_m(),
     }
 }
@@ -296,7 +296,7 @@ pub(super) fn cycle(haul: &HaulCycle, driven: &Driven) -> CycleView {
         waited_s: cycle.waited().as_s(),
         fuel_l: cycle.fuel().as_l(),
         compressor_loaded_s: cycle.compressor_loaded().as_s(),
-        lowest_supply_kpa: cycle.lowest_supply().map_or(0.0, |supply| supply.as_kpa()),
+        lowest_supply_kpa: cycle.lowest_supply().map_or(0.0, quantity::GaugePressure::as_kpa),
         water_g: driven.water.map(|water| water.as_kg() * 1e3),
         cycles_per_day: haul.cycles_per_day,
         phases: cycle.phases.iter().map(phase).collect(),

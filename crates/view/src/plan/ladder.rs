@@ -365,8 +365,8 @@ pub(super) fn impossible(why: &Impossible) -> (String, Vec<(&'static str, f64)>)
 pub(super) fn cell(haul: &HaulCycle, cell: &Cell, used: bool) -> CellView {
     let combination = &haul.combination;
     let state = &combination.load_states[cell.id.load_state];
-    let minimum = cell.window.as_ref().map(|window| window.governing_minimum());
-    let maximum = cell.window.as_ref().map(|window| window.governing_maximum());
+    let minimum = cell.window.as_ref().map(plan::Window::governing_minimum);
+    let maximum = cell.window.as_ref().map(plan::Window::governing_maximum);
     let why = cell.impossible.as_ref().map(impossible);
     CellView {
         channel: combination.channels[cell.id.channel].name.clone(),
@@ -413,7 +413,7 @@ pub(super) fn cell(haul: &HaulCycle, cell: &Cell, used: bool) -> CellView {
         worst_tire_kg: cell.worst.map(|worst| worst.load.as_kg()),
         mean_tire_kg: cell.worst.map(|worst| worst.mean.as_kg()),
         warmest_tire_c: cell.warmest_tire.as_celsius(),
-        hold_m: cell.hold.map(|hold| hold.as_m()),
+        hold_m: cell.hold.map(quantity::Length::as_m),
     }
 }
 
@@ -427,7 +427,7 @@ pub(super) fn fixed(haul: &HaulCycle, group: &FixedGroup) -> FixedGroupView {
             Ok(limit) => minimum_name(limit.kind).to_owned(),
             Err(why) => impossible(why).0,
         },
-        worst_tire_kg: group.load.map(|load| load.as_kg()),
+        worst_tire_kg: group.load.map(quantity::Mass::as_kg),
         enough: group.is_enough(),
     }
 }
