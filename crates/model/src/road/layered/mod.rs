@@ -1,8 +1,8 @@
 //! Layers of elastic ground under wheels: displacement, stress and strain anywhere in them.
 //!
 //! Full bond between the layers; each wheel is a circle of uniform vertical pressure. The load is
-//! taken apart into wave numbers (Hankel transform); [`wave`] solves all layers for one of them,
-//! once for every wheel and point; [`quadrature`] says which are needed; [`half_space`] gives the
+//! taken apart into wave numbers (Hankel transform); `wave` solves all layers for one of them,
+//! once for every wheel and point; `quadrature` says which are needed; `half_space` gives the
 //! part of the first layer that would converge slowly in closed form.
 
 mod elliptic;
