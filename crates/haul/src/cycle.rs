@@ -139,9 +139,27 @@ impl Cycle {
         style: DrivingStyle,
         record: &mut R,
     ) -> Result<Self, StepperError> {
+        Self::drive_at(haul, truck, courses, plan, style, 1.0, record)
+    }
+
+    /// The same by a driver who is faster or slower everywhere by a factor.
+    ///
+    /// # Errors
+    /// As [`Self::drive`].
+    pub fn drive_at<R: Record>(
+        haul: &HaulCycle,
+        truck: &Truck,
+        courses: (&Course, &Course),
+        plan: &CyclePlan,
+        style: DrivingStyle,
+        road_speed: f64,
+        record: &mut R,
+    ) -> Result<Self, StepperError> {
         let (empty_course, laden_course) = courses;
-        let empty_envelope = Envelope::new(empty_course, &plan.empty_caps, &style);
-        let laden_envelope = Envelope::new(laden_course, &plan.laden_caps, &style);
+        let empty_envelope =
+            Envelope::new(empty_course, &plan.empty_caps, &style).scaled(road_speed);
+        let laden_envelope =
+            Envelope::new(laden_course, &plan.laden_caps, &style).scaled(road_speed);
         let empty = Stepper::new(truck, empty_course, &empty_envelope, style);
         let laden = Stepper::new(truck, laden_course, &laden_envelope, style);
 

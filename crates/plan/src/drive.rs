@@ -9,12 +9,11 @@ use model::haul_cycle::HaulCycle;
 use quantity::{Length, Mass, Time};
 
 use crate::Detail;
-use crate::change::{
-    ChangePoint, KeptLow, LadenChoice, Run, Sampling, Workers, choose_laden_change, walk,
-};
+use crate::change::{ChangePoint, KeptLow, LadenChoice, Run, Sampling, choose_laden_change, walk};
 use crate::hold::{LongestStay, Stays};
 use crate::ladder::Ladder;
 use crate::sections::{NoRung, Section, sections};
+use crate::workers::Workers;
 
 /// Why the haul cannot be driven as surveyed.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

@@ -6,6 +6,7 @@
 pub mod caution;
 pub mod chance;
 pub mod change;
+pub mod cycles;
 mod drive;
 pub mod hold;
 pub mod ladder;
@@ -13,6 +14,7 @@ pub mod morning;
 pub mod search;
 pub mod sections;
 pub mod window;
+mod workers;
 
 use haul::DrivingStyle;
 use model::haul_cycle::HaulCycle;
@@ -21,11 +23,12 @@ use quantity::Length;
 
 pub use caution::Caution;
 pub use change::{Action, ChangePoint, Consequence, LadenChoice, LadenOption, Stop, Way, WayTaken};
-pub use change::{ChangeSpread, OneByOne, Sampled, Workers};
+pub use change::{ChangeSpread, Sampled};
 pub use drive::{Driven, NotDriven, simulate};
 pub use ladder::Ladder;
 pub use morning::MorningAfter;
 pub use window::{Approval, Cell, CellId, FixedGroup, Window};
+pub use workers::{OneByOne, Workers};
 
 /// How finely a plan is worked out.
 #[derive(Debug, Clone, Copy, PartialEq)]

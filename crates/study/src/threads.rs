@@ -1,18 +1,14 @@
-//! Samples worked on as many threads as there are.
+//! Jobs done on as many threads as there are.
 
-use plan::{Sampled, Workers};
+use plan::Workers;
 use rayon::prelude::*;
 
-/// All threads of the machine; results come back in order whatever finishes first.
+/// All threads of the machine.
 #[derive(Debug, Clone, Copy, Default)]
 pub struct Threads;
 
 impl Workers for Threads {
-    fn work(
-        &self,
-        count: usize,
-        job: &(dyn Fn(usize) -> Option<Sampled> + Sync),
-    ) -> Vec<Option<Sampled>> {
-        (0..count).into_par_iter().with_min_len(8).map(job).collect()
+    fn each(&self, count: usize, job: &(dyn Fn(usize) + Sync)) {
+        (0..count).into_par_iter().with_min_len(4).for_each(job);
     }
 }

@@ -14,6 +14,7 @@ pub(crate) use laden::choose as choose_laden_change;
 pub use laden::{LadenChoice, LadenOption};
 pub use point::{Action, ChangePoint, Consequence, Refusal, Stop, Way, WayTaken};
 pub(crate) use run::Run;
-pub use spread::{ChangeSpread, OneByOne, Sampled, Workers};
+pub(crate) use spread::draw;
+pub use spread::{ChangeSpread, Sampled};
 pub use walk::KeptLow;
 pub(crate) use walk::{Sampling, walk};

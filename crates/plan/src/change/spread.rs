@@ -6,32 +6,7 @@ use quantity::{Length, Time};
 
 use super::walk::{Change, Sampling};
 use crate::chance::normal;
-
-/// Somebody who works samples, in any order; the results come back in order.
-///
-/// This crate starts no threads; who calls it may.
-pub trait Workers: Sync {
-    /// Works jobs 0 to `count` and gives their results in order.
-    fn work(
-        &self,
-        count: usize,
-        job: &(dyn Fn(usize) -> Option<Sampled> + Sync),
-    ) -> Vec<Option<Sampled>>;
-}
-
-/// Works one sample after another.
-#[derive(Debug, Clone, Copy, Default)]
-pub struct OneByOne;
-
-impl Workers for OneByOne {
-    fn work(
-        &self,
-        count: usize,
-        job: &(dyn Fn(usize) -> Option<Sampled> + Sync),
-    ) -> Vec<Option<Sampled>> {
-        (0..count).map(job).collect()
-    }
-}
+use crate::workers::collect;
 
 /// One change of one truck on one day.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -64,7 +39,7 @@ pub struct ChangeSpread {
 }
 
 /// What a sample draws: the truck by its number, the day by its own.
-pub(super) struct Drawn {
+pub(crate) struct Drawn {
     pub variation: Variation,
     pub road_speed: f64,
     pub reaction: Length,
@@ -74,7 +49,7 @@ pub(super) struct Drawn {
 /// Factors stay clear of zero however wide a spread is given.
 const LEAST_FACTOR: f64 = 0.2;
 
-pub(super) fn draw(spread: &Spread, sample: usize) -> Drawn {
+pub(crate) fn draw(spread: &Spread, sample: usize) -> Drawn {
     let z = |input: &str| normal(spread.seed, sample, input);
     let factor = |sigma: f64, input: &str| (1.0 + sigma * z(input)).max(LEAST_FACTOR);
     let (truck, run) = (&spread.truck, &spread.run);
@@ -101,7 +76,7 @@ pub(super) fn sample_change(
 ) -> Option<ChangeSpread> {
     let Sampling { samples, workers } = change.sampling;
     let job = |sample: usize| one_change(change, envelope, begin, to, sample).ok()?;
-    let mut done: Vec<Sampled> = workers.work(samples, &job).into_iter().flatten().collect();
+    let mut done: Vec<Sampled> = collect(workers, samples, job).into_iter().flatten().collect();
     if done.is_empty() {
         return None;
     }

@@ -9,9 +9,9 @@ use super::options::{Refused, when_it_does_not_fit};
 use super::point::{Action, ChangePoint, Refusal, Way, WayTaken};
 use super::run::{Approach, Attempt, Run};
 use super::search::{Found, Open, closed_to_raising, latest, open_stretches};
-use super::spread::Workers;
 use super::sure::make_sure;
 use crate::sections::Section;
+use crate::workers::Workers;
 
 /// Why a run could not be planned.
 pub(crate) type WalkError = StepperError;
