@@ -21,11 +21,14 @@ fn regress_the_page_in_every_profile() {
     }
 }
 
-/// Document and pages of every survey, one page a profile.
-static PAGES: LazyLock<Vec<(Value, [Ran; 3])>> = LazyLock::new(|| {
+/// Document and pages of every survey, as usual and in full, a pair a profile.
+static PAGES: LazyLock<Vec<(Value, [[Ran; 2]; 3])>> = LazyLock::new(|| {
     let of = |survey: PathBuf| {
         let survey = survey.to_str().unwrap();
-        let page = |(profile, ..): (&str, f64, f64)| airtide(&["plan", survey, "--units", profile]);
+        let page = |(profile, ..): (&str, f64, f64)| {
+            [&["--units", profile][..], &["--units", profile, "--full"]]
+                .map(|flags| airtide(&[&["plan", survey], flags].concat()))
+        };
         (airtide(&["plan", survey, "--json"]).json(), PROFILES.map(page))
     };
     surveys().into_iter().map(of).collect()
@@ -35,7 +38,7 @@ static PAGES: LazyLock<Vec<(Value, [Ran; 3])>> = LazyLock::new(|| {
 fn no_page_is_wider_than_100_columns_or_short_of_a_text() {
     let marks = ["[caution-", "[limit-", "[plan-", "[why-", "[cells-", "[unit-", "NaN"];
     for (_, pages) in PAGES.iter() {
-        for ran in pages {
+        for ran in pages.iter().flatten() {
             assert!(ran.code < 2, "{}", ran.err);
             for line in ran.out.lines() {
                 assert!(line.chars().count() <= 100, "{line}");
@@ -45,41 +48,52 @@ fn no_page_is_wider_than_100_columns_or_short_of_a_text() {
     }
 }
 
-/// Words in quotes, as the identifiers of documents are written, in lines of code that name them.
+/// Words in quotes that a piece of the view's code maps kinds to, after `=>` or in a tuple.
 fn identifiers(code: &str) -> Vec<&str> {
     let names = code.lines().filter(|line| !line.contains("name(") && !line.contains("number("));
     names
         .flat_map(|line| line.split('"').skip(1).step_by(2))
-        .filter(|word| {
-            word.contains('-') || ["rollover", "ice", "bead", "deflection"].contains(word)
-        })
         .filter(|word| word.chars().all(|c| c.is_ascii_lowercase() || c == '-'))
         .collect()
 }
 
+/// The body of a function in the view's code.
+fn body<'a>(code: &'a str, name: &str) -> &'a str {
+    let start = code.find(&format!("fn {name}")).unwrap_or_else(|| panic!("no fn {name}"));
+    let end = code[start..].find("\n}").unwrap();
+    &code[start..start + end]
+}
+
 #[test]
-fn every_caution_and_limit_of_the_documents_has_words() {
+fn every_identifier_of_the_documents_has_words() {
     let texts = language::Texts::new("en").unwrap();
     let keys: Vec<&str> = texts.keys().collect();
-    let cautions = identifiers(include_str!("../../view/src/plan/caution.rs"));
-    assert!(cautions.len() > 20 && cautions.contains(&"ice"), "{cautions:?}");
-    for caution in cautions {
-        assert!(keys.contains(&&*format!("caution-{caution}")), "no words for caution {caution}");
-    }
+    let cautions = include_str!("../../view/src/plan/caution.rs");
     let ladder = include_str!("../../view/src/plan/ladder.rs");
-    let (_, limits) = ladder.split_once("fn minimum_name").unwrap();
-    let (limits, _) = limits.split_once("fn approval").unwrap();
-    let limits = identifiers(limits);
-    assert!(limits.len() > 10 && limits.contains(&"deflection"), "{limits:?}");
-    for limit in limits {
-        for key in [format!("limit-{limit}"), format!("limit-brief-{limit}")] {
+    let change = include_str!("../../view/src/plan/change.rs");
+    let cases = [
+        (cautions, "fill", "caution-", 28),
+        (ladder, "minimum_name", "limit-", 13),
+        (ladder, "minimum_name", "limit-brief-", 13),
+        (ladder, "maximum_name", "limit-", 5),
+        (ladder, "added", "plan-stack-", 7),
+        (ladder, "impossible", "why-", 10),
+        (ladder, "impossible", "why-brief-", 10),
+        (change, "refused", "plan-refused-", 2),
+        (change, "laden_refused", "plan-laden-", 3),
+    ];
+    for (code, function, prefix, least) in cases {
+        let found = identifiers(body(code, function));
+        assert!(found.len() >= least, "{function}: {found:?}");
+        for identifier in found {
+            let key = format!("{prefix}{identifier}");
             assert!(keys.contains(&key.as_str()), "no text {key}");
         }
     }
 }
 
-/// Cells as the page shows them: with a value to set, and not again where a chain state
-/// changes nothing.
+/// Cells in the order of the page in full: load and chain state that the haul drives first, rungs
+/// it uses first; with a value to set, and not again where a chain state changes nothing.
 fn shown_cells(plan: &Value) -> Vec<&Value> {
     let cells: Vec<&Value> = plan["ladder"].as_array().unwrap().iter().collect();
     let mut blocks: Vec<Vec<&Value>> = Vec::new();
@@ -91,6 +105,10 @@ fn shown_cells(plan: &Value) -> Vec<&Value> {
             Some(last) if same(last[0]) => last.push(cell),
             _ => blocks.push(vec![cell]),
         }
+    }
+    blocks.sort_by_key(|block| !driven(plan, block[0]));
+    for block in &mut blocks {
+        block.sort_by_key(|cell| cell["used"] != true);
     }
     let plain = |block: &[&Value]| -> Vec<Value> {
         let mut plain: Vec<Value> = block.iter().map(|cell| (*cell).clone()).collect();
@@ -108,11 +126,24 @@ fn shown_cells(plan: &Value) -> Vec<&Value> {
     kept.concat().into_iter().filter(|cell| !cell["set_kpa"].is_null()).collect()
 }
 
+/// Whether the haul drives in the load and chain state of a cell.
+fn driven(plan: &Value, cell: &Value) -> bool {
+    let state = &cell["load_state"];
+    let usual = plan["ladder"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .find(|other| other["load_state"] == *state)
+        .unwrap();
+    [&plan["empty_state"], &plan["laden_state"]].contains(&state)
+        && usual["chain_state"] == cell["chain_state"]
+}
+
 /// Numbers of each line of the ladder that holds a cell with a value to set.
 fn ladder_rows(page: &str) -> Vec<Vec<f64>> {
     let ladder = page.lines().skip_while(|line| *line != "Ladder");
     ladder
-        .take_while(|line| *line != "What decided each number")
+        .take_while(|line| *line != "Morning after")
         .filter(|line| !line.trim_start().starts_with('-') && !line.contains('–'))
         .map(|line| {
             line.split("  ").filter_map(|word| word.trim().parse::<f64>().ok()).collect::<Vec<_>>()
@@ -127,10 +158,18 @@ fn a_shown_minimum_is_never_under_and_a_maximum_or_cap_never_above_the_plan() {
     for (document, pages) in PAGES.iter() {
         let plans = document["plans"].as_array().unwrap();
         assert_eq!(plans.len(), 1, "one haul a survey keeps this test simple");
-        for ((profile, kpa, kmh), Ran { out: page, .. }) in PROFILES.into_iter().zip(pages) {
+        for ((profile, kpa, kmh), [brief, full]) in PROFILES.into_iter().zip(pages) {
             let cells = shown_cells(&plans[0]);
-            let rows = ladder_rows(page);
+            let (page, rows) = (&full.out, ladder_rows(&full.out));
             assert_eq!(rows.len(), cells.len(), "{profile}\n{page}");
+            let shown = |cell: &Value| driven(&plans[0], cell) && cell["used"] == true;
+            let few: Vec<Vec<f64>> = rows
+                .iter()
+                .zip(&cells)
+                .filter(|(_, cell)| shown(cell))
+                .map(|(row, _)| row.clone())
+                .collect();
+            assert_eq!(ladder_rows(&brief.out), few, "{profile}\n{}", brief.out);
             for (row, cell) in rows.iter().zip(cells) {
                 let of = |key: &str| cell[key].as_f64().unwrap() / kpa;
                 let [.., set, cold, lowest, highest] = row[..] else { unreachable!() };
@@ -154,6 +193,69 @@ fn a_shown_minimum_is_never_under_and_a_maximum_or_cap_never_above_the_plan() {
         }
     }
     assert!(checked > 100, "only {checked} cells");
+}
+
+#[test]
+fn the_page_tells_how_many_cells_it_leaves_out_and_which_of_them_are_not_possible() {
+    for (document, pages) in PAGES.iter() {
+        let plan = &document["plans"][0];
+        let cells = plan["ladder"].as_array().unwrap();
+        let shown = |cell: &&Value| driven(plan, cell) && cell["used"] == true;
+        let left_out = cells.iter().filter(|cell| !shown(cell)).count();
+        let impossible =
+            cells.iter().filter(|cell| !shown(cell) && cell["set_kpa"].is_null()).count();
+        let [brief, full] = &pages[0];
+        let flat = |page: &str| page.split_whitespace().collect::<Vec<_>>().join(" ");
+        let told = flat(&brief.out);
+        assert!(told.contains(&format!("{left_out} more cells are not shown")), "{told}");
+        let possible = told.contains("All of them are possible.");
+        assert_eq!(possible, impossible == 0, "{told}");
+        assert!(possible || told.contains(&format!("{impossible} of them are not possible – ")));
+        assert!(!flat(&full.out).contains("not shown"));
+        assert!(full.out.lines().count() > brief.out.lines().count());
+    }
+}
+
+#[test]
+fn broken_limits_stand_under_the_title_and_among_the_cautions() {
+    for (document, pages) in PAGES.iter() {
+        let broken = document["plans"][0]["breaks_a_limit"] == true;
+        let page = &pages[0][0].out;
+        let (before, after) = page.split_once("\nAxle groups").unwrap();
+        let at_top: Vec<&str> =
+            before.lines().skip_while(|line| !line.starts_with("DO NOT DRIVE")).skip(1).collect();
+        assert_eq!(!at_top.is_empty(), broken, "{page}");
+        let cautions = after.split_once("\nCautions\n").unwrap().1;
+        for line in at_top {
+            assert!(cautions.lines().any(|caution| caution == line), "{line}");
+        }
+    }
+}
+
+#[test]
+fn noise_of_sums_is_zero_in_the_document() {
+    fn small(value: &Value, key: &str, found: &mut Vec<String>) {
+        match value {
+            Value::Number(number) => {
+                let x = number.as_f64().unwrap();
+                if (x != 0.0 && x.abs() < 1e-6) || (x == 0.0 && x.is_sign_negative()) {
+                    found.push(format!("{key}: {number}"));
+                }
+            }
+            Value::Array(values) => values.iter().for_each(|value| small(value, key, found)),
+            Value::Object(values) => {
+                values.iter().for_each(|(key, value)| small(value, key, found));
+            }
+            _ => {}
+        }
+    }
+    for (document, _) in PAGES.iter() {
+        let mut found = Vec::new();
+        for part in ["change_points", "laden_change", "cycle"] {
+            small(&document["plans"][0][part], part, &mut found);
+        }
+        assert!(found.is_empty(), "{found:?}");
+    }
 }
 
 #[test]

@@ -48,6 +48,9 @@ pub struct PlanArgs {
     /// Only this haul
     #[arg(long, value_name = "NAME")]
     pub haul: Option<String>,
+    /// Show every cell, also those that this haul does not drive, and the full account of each number
+    #[arg(long, conflicts_with = "json")]
+    pub full: bool,
     /// Draw the run along the route into this file (SVG)
     #[arg(long, value_name = "FILE.svg")]
     pub chart: Option<PathBuf>,

@@ -10,7 +10,7 @@ use view::{PlanDocument, run_view};
 use super::opened::{every, open, tell_problems};
 use crate::args::{GlobalArgs, PlanArgs};
 use crate::outcome::{Failure, Outcome};
-use crate::page;
+use crate::page::{self, Extent};
 use crate::progress::step;
 use crate::terminal::Terminal;
 use crate::words::Words;
@@ -26,6 +26,7 @@ struct Request {
     opened: Opened,
     haul: Option<String>,
     chart: Option<Chart>,
+    extent: Extent,
 }
 
 impl Request {
@@ -38,6 +39,7 @@ impl Request {
             opened: open(&args.survey)?,
             haul: args.haul,
             chart: args.chart.map(|file| Chart { file, every }),
+            extent: if args.full { Extent::Whole } else { Extent::Driven },
         })
     }
 }
@@ -65,7 +67,7 @@ pub(super) fn run(
     global: &GlobalArgs,
     terminal: Terminal,
 ) -> Result<Outcome, Failure> {
-    let Request { opened, haul, chart } = Request::checked(args)?;
+    let Request { opened, haul, chart, extent } = Request::checked(args)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
@@ -82,7 +84,7 @@ pub(super) fn run(
         terminal.document(&document)?;
     } else {
         let pages: Vec<String> =
-            document.plans.iter().map(|plan| page::plan(plan, &words)).collect();
+            document.plans.iter().map(|plan| page::plan(plan, extent, &words)).collect();
         terminal.data(&pages.join("\n\n"))?;
     }
     if let (Some(chart), Some(one)) = (&chart, planned.first()) {

@@ -7,6 +7,6 @@ mod sheet;
 mod text;
 
 pub use csv::csv_of;
-pub use plan::plan;
+pub use plan::{Extent, plan};
 pub use quantities::fine;
 pub use text::{labelled, line, paragraph};

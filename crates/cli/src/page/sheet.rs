@@ -34,7 +34,8 @@ impl Sheet {
         table.set_header(headings.into_iter().map(|(text, side)| cell(text, side)));
         let last = sides.len().saturating_sub(1);
         for (index, column) in table.column_iter_mut().enumerate() {
-            column.set_padding((0, if index == last { 0 } else { 2 }));
+            // One more column stands between two by itself.
+            column.set_padding((0, u16::from(index != last)));
         }
         Self { table, sides }
     }

@@ -97,8 +97,8 @@ plan-controller = Controller
 plan-controller-unit = works in { $unit }
 plan-controller-other-unit = works in { $unit }; the value to set is shown in { $unit } too, and that one counts
 plan-breaks-limits = { $count ->
-    [one] DO NOT DRIVE THIS PLAN AS IT STANDS: it breaks a limit, named under Cautions.
-   *[other] DO NOT DRIVE THIS PLAN AS IT STANDS: it breaks { $count } limits, named under Cautions.
+    [one] DO NOT DRIVE THIS PLAN AS IT STANDS: it breaks a limit.
+   *[other] DO NOT DRIVE THIS PLAN AS IT STANDS: it breaks { $count } limits.
 }
 plan-axle-groups = Axle groups and loads
 plan-tire = Tire
@@ -119,9 +119,32 @@ plan-cell-not-possible = { $cell } is not possible: { $why }.
 plan-cell-hold = { $cell }: at most { $distance } at a time, by the maker's row; then stop or raise.
 plan-rung-unused = This haul does not use: { $rungs }.
 
+plan-more-cells = { $count ->
+    [one] One more cell is not shown: other load or chain states, rungs that this haul does not use.
+   *[other] { $count } more cells are not shown: other load and chain states, rungs that this haul does not use.
+}
+plan-more-not-possible = { $count ->
+    [one] One of them is not possible – { $cells }.
+   *[other] { $count } of them are not possible – { $cells }.
+}
+plan-more-possible = All of them are possible.
+plan-more-how = Add --full to see everything, and the full account of each number.
+plan-decided-by = decided by
+plan-decided-lowest = lowest
+plan-decided-next = next
+plan-decided-set = set
+plan-decided-how = Lowest: the limit that decided, cold. Next: the one that would, without it. Set: lowest and what was added.
+plan-decided-allowance = +{ $share }
+
 plan-ground = the ground would like { $advice } or less (advice)
 plan-stack-sealed-gauge = sealed gauge at this altitude
 plan-stack-hand-set = set higher by hand
+plan-stack-brief-gauge = gauge
+plan-stack-brief-deadband = deadband
+plan-stack-brief-duals = duals
+plan-stack-brief-warmest = warm tire and step
+plan-stack-brief-sealed-gauge = sealed gauge
+plan-stack-brief-hand-set = by hand
 plan-stack-sums-to = { $items }: set { $set } (warmest tire { $warmest })
 plan-deflection-then = deflection { $percent } of section height
 plan-other-tire = where tire { $tire } is fitted
@@ -155,11 +178,13 @@ plan-raise-first = RAISE FIRST
 
 plan-change-points-how = In the order of travel. Start at the place or before it; the new speed cap holds from the start of a lowering, and from the end of a raising. { $times }
 plan-times-nominal = Times and leads are nominal, without spread between trucks and runs.
-plan-times-sampled = Time: the middle of many runs, in brackets what nine of ten keep; leads are for nine of ten. A time without brackets is nominal.
+plan-times-sampled = Time: the middle of many runs, in brackets what nine of ten keep; leads are for nine of ten.
+plan-times-partly-sampled = Time: the middle of many runs, in brackets what nine of ten keep; leads are for nine of ten. A time without brackets is nominal, and so is its lead.
 plan-time-sampled = Time
     (9 of 10)
 plan-does-not-fit-p90 = Change point { $number } fits on a usual run; more than one run in ten is not complete where it must be.
 plan-no-change-points = None: one rung serves the whole route.
+plan-done-by = Done by
 plan-run = { $load_state } run
 plan-number = No.
 plan-at = At
@@ -171,9 +196,11 @@ plan-at-landmark = at { $landmark }
 plan-before-landmark = { $distance } before { $landmark }
 plan-beyond-landmark = { $distance } beyond { $landmark }
 plan-does-not-fit = Change point { $number } does not fit: the change is not complete where it must be.
+plan-refused-compressor-limit = Change point { $number } would be complete in time, and is refused: the compressor would run longer without a pause than it may.
+plan-refused-supply-before-descent = Change point { $number } would be complete in time, and is refused: the reservoirs would not be at cut-in at the top of the next long descent.
 plan-chosen-way = Change point { $number } is made so: { $way }.
 plan-other-ways = Change point { $number }, other ways: { $ways }.
-plan-before-descent = Change point { $number } stands further on than it would, because no air is taken on or just before a long descent.
+plan-before-descent = Change point { $number } stands earlier than it would, because no air is taken on or just before a long descent.
 plan-way-rolling = rolling
 plan-way-go-on-slowly = go on at the lower cap for { $distance } past the place
 plan-way-lay-by = stop in { $place } at { $km } until complete
@@ -184,22 +211,29 @@ plan-way-more-road = start { $distance } earlier
 plan-loses = loses { $time }
 plan-gains = saves { $time }
 plan-loses-nothing = costs no time
-plan-wrong-road = { $distance } on the wrong pressure
-plan-late = If the driver calls late, and the air of each change
+plan-wrong-road = wrong for { $distance }
+plan-on-descent = { $what }, and fills tires on a long descent, where the brakes need the air
+plan-late = If the driver calls late: time, and road on the wrong pressure; and the air of each change
 plan-late-by = Late by { $distance }
 plan-never = Never
 plan-run-ends = the run ends first
-plan-lowest-supply-brief = Lowest supply
-plan-compressor-run = Compressor without a pause
+plan-lowest-supply-brief = Low supply
+plan-compressor-run = Compressor
+    at a time
 
 plan-laden-change = From empty to laden pressures
 plan-way = Way
 plan-time-lost = Time lost
 plan-ordered-at = Ordered at
-plan-empty-road-hard = Empty road at laden pressures
+plan-empty-road-hard = Empty road at
+    laden pressures
 plan-choice = Choice
 plan-chosen = chosen
 plan-chosen-not-possible = chosen, NOT POSSIBLE
+plan-laden-not-allowed-while-loading = the survey does not allow changes while loading
+plan-laden-road-too-short = the last stretch before loading is too short for it
+plan-laden-never-complete = the air does not reach the pressure
+plan-laden-why = { $way }: not possible, { $why }.
 plan-laden-rolling = rolling, before loading
 plan-laden-while-loading = while loading
 plan-laden-after-loading = standing, after loading

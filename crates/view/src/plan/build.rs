@@ -30,6 +30,8 @@ impl From<&Planned> for PlanView {
                 LadenDirection::Backward => "backward",
             }
             .to_owned(),
+            empty_state: combination.load_states[haul.empty_state].name.clone(),
+            laden_state: combination.load_states[haul.laden_state].name.clone(),
             breaks_a_limit: plan.breaks_a_limit(),
             reference_temperature_c: haul.weather.reference.as_celsius(),
             coldest_c: haul.weather.coldest.as_celsius(),
@@ -64,7 +66,10 @@ impl From<&Planned> for PlanView {
                 .iter()
                 .flat_map(|driven| {
                     let choice = &driven.laden_change;
-                    choice.options.iter().map(|option| change::laden_option(option, choice.chosen))
+                    choice
+                        .options
+                        .iter()
+                        .map(|option| change::laden_option(haul, option, choice.chosen))
                 })
                 .collect(),
             cycle: driven.map(|driven| change::cycle(haul, driven)),

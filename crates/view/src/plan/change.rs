@@ -4,6 +4,7 @@ use haul::{LadenChange, Phase, PhaseKind};
 use model::haul_cycle::HaulCycle;
 use plan::change::Refusal;
 use plan::{Action, ChangePoint, Consequence, Driven, LadenOption, Way, WayTaken};
+use quantity::{Length, Time};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -99,6 +100,8 @@ pub struct LadenOptionView {
     pub chosen: bool,
     /// Whether it can be done.
     pub possible: bool,
+    /// Why it cannot: `not-allowed-while-loading`, `road-too-short` or `never-complete`.
+    pub not_possible_because: Option<String>,
     /// How long the change takes.
     pub change_time_s: Option<f64>,
     /// Time lost standing.
@@ -149,10 +152,20 @@ pub struct CycleView {
     pub phases: Vec<PhaseView>,
 }
 
+/// Seconds; what lies under a millisecond is noise of sums, and zero.
+fn seconds(time: Time) -> f64 {
+    if time.abs() < Time::from_s(1e-3) { 0.0 } else { time.as_s() }
+}
+
+/// Meters; what lies under a millimeter is noise of sums, and zero.
+fn meters(length: Length) -> f64 {
+    if length.abs() < Length::from_mm(1.0) { 0.0 } else { length.as_m() }
+}
+
 fn consequence(found: &Consequence) -> ConsequenceView {
     ConsequenceView {
-        time_lost_s: found.time_lost.as_s(),
-        wrong_road_m: found.wrong_road.as_m(),
+        time_lost_s: seconds(found.time_lost),
+        wrong_road_m: meters(found.wrong_road),
         on_descent: found.on_descent,
     }
 }
@@ -160,7 +173,7 @@ fn consequence(found: &Consequence) -> ConsequenceView {
 fn way(haul: &HaulCycle, taken: &WayTaken) -> WayView {
     let mut view = WayView {
         way: String::new(),
-        time_lost_s: taken.time_lost.map(quantity::Time::as_s),
+        time_lost_s: taken.time_lost.map(seconds),
         place: None,
         km: None,
         distance_m: None,
@@ -200,6 +213,13 @@ fn way(haul: &HaulCycle, taken: &WayTaken) -> WayView {
     view
 }
 
+fn refused(why: Refusal) -> &'static str {
+    match why {
+        Refusal::CompressorLimit => "compressor-limit",
+        Refusal::SupplyBeforeDescent => "supply-before-descent",
+    }
+}
+
 pub(super) fn point(haul: &HaulCycle, point: &ChangePoint) -> ChangePointView {
     let combination = &haul.combination;
     let rung = |index: usize| combination.rungs[index].name.clone();
@@ -211,7 +231,7 @@ pub(super) fn point(haul: &HaulCycle, point: &ChangePoint) -> ChangePointView {
     let forward = point.reach_by >= point.at;
     let beyond = nearest.map(|landmark| {
         let along = point.at - landmark.at;
-        if forward { along.as_m() } else { -along.as_m() }
+        meters(if forward { along } else { -along })
     });
     ChangePointView {
         km: point.at.as_km(),
@@ -227,13 +247,7 @@ pub(super) fn point(haul: &HaulCycle, point: &ChangePoint) -> ChangePointView {
         .to_owned(),
         change_time_s: point.spread.map_or(point.time, |spread| spread.time_p50).as_s(),
         change_time_p90_s: point.spread.map(|spread| spread.time_p90.as_s()),
-        refused: point.refused.map(|why| {
-            match why {
-                Refusal::CompressorLimit => "compressor-limit",
-                Refusal::SupplyBeforeDescent => "supply-before-descent",
-            }
-            .to_owned()
-        }),
+        refused: point.refused.map(|why| refused(why).to_owned()),
         fits_p90: point.fits_p90,
         lead_m: point.lead.as_m(),
         reach_by_km: point.reach_by.as_km(),
@@ -258,15 +272,31 @@ fn laden_way(way: LadenChange) -> &'static str {
     }
 }
 
-pub(super) fn laden_option(option: &LadenOption, chosen: LadenChange) -> LadenOptionView {
+fn laden_refused(haul: &HaulCycle, way: LadenChange) -> &'static str {
+    match way {
+        LadenChange::Rolling => "road-too-short",
+        LadenChange::WhileLoading if !haul.loading.change_while_loading => {
+            "not-allowed-while-loading"
+        }
+        LadenChange::WhileLoading | LadenChange::AfterLoading => "never-complete",
+    }
+}
+
+pub(super) fn laden_option(
+    haul: &HaulCycle,
+    option: &LadenOption,
+    chosen: LadenChange,
+) -> LadenOptionView {
+    let possible = option.time_lost.is_some();
     LadenOptionView {
         way: laden_way(option.way).to_owned(),
         chosen: option.way == chosen,
-        possible: option.time_lost.is_some(),
+        possible,
+        not_possible_because: (!possible).then(|| laden_refused(haul, option.way).to_owned()),
         change_time_s: option.change_time.map(quantity::Time::as_s),
         time_lost_s: option.time_lost.map(quantity::Time::as_s),
         km: option.at.map(quantity::Length::as_km),
-        empty_road_hard_m: option.empty_road_hard.as_m(),
+        empty_road_hard_m: meters(option.empty_road_hard),
     }
 }
 
@@ -281,7 +311,7 @@ fn phase(phase: &Phase) -> PhaseView {
         }
         .to_owned(),
         time_s: phase.time.as_s(),
-        waited_s: phase.waited.as_s(),
+        waited_s: seconds(phase.waited),
         fuel_l: phase.fuel.as_l(),
         compressor_loaded_s: phase.compressor_loaded.as_s(),
         lowest_supply_kpa: phase.lowest_supply.as_kpa(),
@@ -292,8 +322,8 @@ pub(super) fn cycle(haul: &HaulCycle, driven: &Driven) -> CycleView {
     let cycle = &driven.cycle;
     CycleView {
         time_s: cycle.time().as_s(),
-        time_added_s: (cycle.time() - driven.full_pressure_time).as_s(),
-        waited_s: cycle.waited().as_s(),
+        time_added_s: seconds(cycle.time() - driven.full_pressure_time),
+        waited_s: seconds(cycle.waited()),
         fuel_l: cycle.fuel().as_l(),
         compressor_loaded_s: cycle.compressor_loaded().as_s(),
         lowest_supply_kpa: cycle.lowest_supply().map_or(0.0, quantity::GaugePressure::as_kpa),

@@ -38,6 +38,10 @@ pub struct PlanView {
     pub route_km: f64,
     /// Which way the load goes: `forward` or `backward` along the chainage.
     pub laden_direction: String,
+    /// Load state of the run to loading.
+    pub empty_state: String,
+    /// Load state of the run from loading.
+    pub laden_state: String,
     /// Whether the plan must not be driven as it stands.
     pub breaks_a_limit: bool,
     /// Temperature that cold pressures are named at.

@@ -1,4 +1,4 @@
-//! Cautions last: those that break a limit first, then what people must be told.
+//! Cautions: those that break a limit first, then what people must be told.
 
 use language::Round;
 use view::{CautionView, PlanView};
@@ -11,8 +11,9 @@ use crate::terminal::WRONG;
 use crate::words::Words;
 
 /// Cautions about one cell or group each, told in one line where their numbers are the same.
-const JOINED: [&str; 5] = [
+const JOINED: [&str; 6] = [
     "needs-approval",
+    "hand-set-too-low",
     "not-possible",
     "not-possible-wanted",
     "above-ground-advice",

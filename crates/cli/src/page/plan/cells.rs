@@ -1,4 +1,4 @@
-//! Cells of the ladder by load state and chain state, and how many of them are named in a line.
+//! Cells of the ladder: which are shown, by load state and chain state, and how they are named in a line.
 
 use view::{CellView, PlanView};
 
@@ -14,10 +14,19 @@ pub struct Block<'a> {
     pub cells: Vec<&'a CellView>,
 }
 
-/// The ladder in blocks, in the order of the plan.
-pub fn blocks(plan: &PlanView) -> Vec<Block<'_>> {
+/// How much of a plan is shown.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Extent {
+    /// What the haul drives in the usual chain state.
+    Driven,
+    /// Everything.
+    Whole,
+}
+
+/// The cells that are shown, in blocks: those that the haul drives first, and rungs it uses first.
+pub fn blocks(plan: &PlanView, extent: Extent) -> Vec<Block<'_>> {
     let mut blocks: Vec<Block<'_>> = Vec::new();
-    for cell in &plan.ladder {
+    for cell in plan.ladder.iter().filter(|cell| shown(plan, cell, extent)) {
         match blocks.last_mut() {
             Some(last)
                 if last.load_state == cell.load_state && last.chain_state == cell.chain_state =>
@@ -31,7 +40,44 @@ pub fn blocks(plan: &PlanView) -> Vec<Block<'_>> {
             }),
         }
     }
+    for block in &mut blocks {
+        block.cells.sort_by_key(|cell| !uses_rung(plan, &cell.rung));
+    }
+    blocks.sort_by_key(|block| !drives_in(plan, block.load_state, block.chain_state));
     blocks
+}
+
+/// The cells that are left out.
+pub fn left_out(plan: &PlanView, extent: Extent) -> Vec<&CellView> {
+    plan.ladder.iter().filter(|cell| !shown(plan, cell, extent)).collect()
+}
+
+/// Whether a cell is shown.
+pub fn shown(plan: &PlanView, cell: &CellView, extent: Extent) -> bool {
+    let driven =
+        drives_in(plan, &cell.load_state, &cell.chain_state) && uses_rung(plan, &cell.rung);
+    extent == Extent::Whole || driven
+}
+
+/// Whether the haul is driven in a load state.
+pub fn drives_loaded(plan: &PlanView, load_state: &str) -> bool {
+    load_state == plan.empty_state || load_state == plan.laden_state
+}
+
+/// Whether the haul is driven in a load state, and its usual chain state is this one.
+fn drives_in(plan: &PlanView, load_state: &str, chain_state: &str) -> bool {
+    drives_loaded(plan, load_state)
+        && chain_states(plan, load_state).first().is_some_and(|usual| *usual == chain_state)
+}
+
+/// Whether the haul wants a rung, or comes to it because another is not possible.
+pub fn uses_rung(plan: &PlanView, rung: &str) -> bool {
+    plan.ladder.iter().any(|cell| cell.used && cell.rung == rung)
+        || plan.change_points.iter().any(|point| point.from_rung == rung || point.to_rung == rung)
+        || plan.cautions.iter().any(|caution| {
+            caution.caution == "slower-rung-used"
+                && caution.names.get("rung").is_some_and(|used| used == rung)
+        })
 }
 
 /// Names of the load states, in the order of the survey.
@@ -84,7 +130,7 @@ fn alike(one: &CellView, two: &CellView) -> bool {
     *one == CellView { chain_state: one.chain_state.clone(), ..two.clone() }
 }
 
-/// A cell as a caution names it.
+/// A cell as a line names it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct CellName<'a> {
     /// Channel.
@@ -95,6 +141,17 @@ pub struct CellName<'a> {
     pub chain_state: &'a str,
     /// Rung.
     pub rung: &'a str,
+}
+
+impl<'a> From<&'a CellView> for CellName<'a> {
+    fn from(cell: &'a CellView) -> Self {
+        Self {
+            channel: &cell.channel,
+            load_state: &cell.load_state,
+            chain_state: &cell.chain_state,
+            rung: &cell.rung,
+        }
+    }
 }
 
 /// Cells as one list: `drive: empty, laden (every rung); trailer: laden (pit)`.

@@ -19,8 +19,13 @@ pub fn points(plan: &PlanView, words: &Words) -> String {
     if plan.change_points.is_empty() {
         return text + &paragraph(&words.text("plan-no-change-points"), "  ", "  ");
     }
-    let sampled = plan.change_points.iter().any(|point| point.change_time_p90_s.is_some());
-    let times = words.text(if sampled { "plan-times-sampled" } else { "plan-times-nominal" });
+    let sampled =
+        plan.change_points.iter().filter(|point| point.change_time_p90_s.is_some()).count();
+    let times = words.text(match sampled {
+        0 => "plan-times-nominal",
+        all if all == plan.change_points.len() => "plan-times-sampled",
+        _ => "plan-times-partly-sampled",
+    });
     let how = words.fill("plan-change-points-how", &[("times", &times)]);
     text.push_str(&paragraph(&how, "  ", "  "));
     let numbered: Vec<(usize, &ChangePointView)> =
@@ -62,7 +67,7 @@ fn table(run: &[(usize, &ChangePointView)], words: &Words) -> String {
         (words.text("plan-call"), Side::Left),
         (words.text(if sampled { "plan-time-sampled" } else { "plan-time" }), Side::Right),
         (words.text("plan-lead"), Side::Right),
-        (with_unit(words, "plan-reach-by", distance), Side::Right),
+        (with_unit(words, "plan-done-by", distance), Side::Right),
         (with_unit(words, "plan-cap", format.unit(Kind::Speed)), Side::Right),
     ]);
     for (number, point) in run {
@@ -112,12 +117,16 @@ fn place(point: &ChangePointView, words: &Words) -> String {
 /// What to say of a point that is not simply rolled through.
 fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
     let mut text = String::new();
-    if !point.fits {
+    if !point.fits && point.refused.is_none() {
         let told = words.fill("plan-does-not-fit", &[("number", &number)]);
         text.push_str(&line(WRONG, "", paragraph(&told, "  ! ", "    ").trim_end()));
     }
     if point.fits && point.fits_p90 == Some(false) {
         let told = words.fill("plan-does-not-fit-p90", &[("number", &number)]);
+        text.push_str(&paragraph(&told, "  ! ", "    "));
+    }
+    if let Some(why) = &point.refused {
+        let told = words.fill(&format!("plan-refused-{why}"), &[("number", &number)]);
         text.push_str(&paragraph(&told, "  ! ", "    "));
     }
     if !point.fits || point.chosen.way != "rolling" {
@@ -221,7 +230,12 @@ fn consequence(found: &ConsequenceView, words: &Words) -> String {
         words.text("plan-loses-nothing")
     };
     let road = stretch(format, found.wrong_road_m, Round::Up);
-    format!("{clock}; {}", words.fill("plan-wrong-road", &[("distance", &road)]))
+    let mut told = vec![clock];
+    if found.wrong_road_m > 0.0 {
+        told.push(words.fill("plan-wrong-road", &[("distance", &road)]));
+    }
+    let what = told.join("; ");
+    if found.on_descent { words.fill("plan-on-descent", &[("what", &what)]) } else { what }
 }
 
 /// The ways from the empty to the laden pressures, compared.
@@ -240,8 +254,24 @@ pub fn laden(plan: &PlanView, words: &Words) -> String {
     for option in &plan.laden_change {
         sheet.row(laden_row(option, words));
     }
-    let wait = paragraph(&words.text("caution-wait-complete"), "  ", "  ");
-    head(words, "plan-laden-change") + &sheet.lines() + &wait
+    let mut text = head(words, "plan-laden-change") + &sheet.lines();
+    for option in &plan.laden_change {
+        if let Some(why) = &option.not_possible_because {
+            let why = words.text(&format!("plan-laden-{why}"));
+            let way = laden_way(option, words);
+            let told = words.fill("plan-laden-why", &[("way", &way), ("why", &why)]);
+            text.push_str(&paragraph(&told, "  - ", "    "));
+        }
+    }
+    text + &paragraph(&words.text("caution-wait-complete"), "  ", "  ")
+}
+
+fn laden_way(option: &LadenOptionView, words: &Words) -> String {
+    words.text(match option.way.as_str() {
+        "rolling" => "plan-laden-rolling",
+        "while loading" => "plan-laden-while-loading",
+        _ => "plan-laden-after-loading",
+    })
 }
 
 fn laden_row(option: &LadenOptionView, words: &Words) -> Vec<String> {
@@ -254,15 +284,15 @@ fn laden_row(option: &LadenOptionView, words: &Words) -> Vec<String> {
         (false, false) => words.text("plan-approval-not-possible"),
     };
     vec![
-        words.text(match option.way.as_str() {
-            "rolling" => "plan-laden-rolling",
-            "while loading" => "plan-laden-while-loading",
-            _ => "plan-laden-after-loading",
-        }),
+        laden_way(option, words),
         option.change_time_s.map_or(none.clone(), |s| time(format, s).to_string()),
         option.time_lost_s.map_or(none.clone(), |s| time(format, s).to_string()),
         option.km.map_or(none, |km| chainage(format, km, Round::Nearest).to_string()),
-        stretch(format, option.empty_road_hard_m, Round::Up).to_string(),
+        if option.possible {
+            stretch(format, option.empty_road_hard_m, Round::Up).to_string()
+        } else {
+            words.text("unit-none")
+        },
         choice,
     ]
 }

@@ -4,7 +4,7 @@ use language::{Amount, Round};
 use quantity::{Length, Mass, Speed};
 use view::{CellView, LimitView, PlanView};
 
-use super::cells::{blocks, explained_before};
+use super::cells::{Extent, blocks, explained_before};
 use super::{head, ladder};
 use crate::page::quantities::{added, highest, lowest, percent, temperature, to_set};
 use crate::page::text::{line, paragraph};
@@ -16,7 +16,7 @@ pub fn decided(plan: &PlanView, words: &Words) -> String {
     if plan.ladder.is_empty() {
         return String::new();
     }
-    let blocks = blocks(plan);
+    let blocks = blocks(plan, Extent::Whole);
     let mut text = head(words, "plan-what-decided");
     for (index, block) in blocks.iter().enumerate() {
         let name = ladder::name(plan, block);
@@ -140,11 +140,16 @@ fn because(plan: &PlanView, limit: &LimitView, words: &Words) -> String {
 fn cited(limit: &LimitView, words: &Words) -> String {
     let place =
         if limit.locator.is_empty() { String::new() } else { format!(", {}", limit.locator) };
+    format!("{}{place}: {}", limit.source, standing(limit, words))
+}
+
+/// How the number stands to its source.
+pub(super) fn standing(limit: &LimitView, words: &Words) -> String {
     let standing = match limit.standing.as_str() {
         "read" => "plan-standing-brief-read",
         "given" => "plan-standing-brief-given",
         "from memory" => "plan-standing-brief-memory",
         _ => "plan-standing-practice",
     };
-    format!("{}{place}: {}", limit.source, words.text(standing))
+    words.text(standing)
 }

@@ -1,8 +1,9 @@
 //! Groups at a fixed pressure, and the tires on the morning after.
 
 use language::Kind;
-use view::PlanView;
+use view::{FixedGroupView, PlanView};
 
+use super::cells::{Extent, drives_loaded};
 use super::{head, with_unit};
 use crate::page::quantities::{at_hand, load, lowest};
 use crate::page::sheet::{Sheet, Side};
@@ -11,7 +12,7 @@ use crate::words::Words;
 use language::Round;
 
 /// Groups at a fixed pressure, each tested for its load.
-pub fn fixed(plan: &PlanView, words: &Words) -> String {
+pub fn fixed(plan: &PlanView, extent: Extent, words: &Words) -> String {
     if plan.fixed_groups.is_empty() {
         return String::new();
     }
@@ -27,7 +28,9 @@ pub fn fixed(plan: &PlanView, words: &Words) -> String {
         (words.text("plan-verdict"), Side::Left),
     ]);
     let none = words.text("unit-none");
-    for group in &plan.fixed_groups {
+    let shown =
+        |group: &&FixedGroupView| extent == Extent::Whole || drives_loaded(plan, &group.load_state);
+    for group in plan.fixed_groups.iter().filter(shown) {
         let by = &group.governed_by;
         let key = format!("limit-brief-{by}");
         // Where no pressure would do, the reason stands in place of a limit.

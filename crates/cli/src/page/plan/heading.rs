@@ -50,9 +50,12 @@ pub fn heading(plan: &PlanView, words: &Words) -> String {
     text.push_str(&paragraph(&words.text("plan-draft"), "", ""));
     text.push_str(&labelled(&facts));
     if plan.breaks_a_limit {
-        let broken = super::cautions::broken(plan, words).len();
-        let warning = words.count("plan-breaks-limits", broken);
+        let broken = super::cautions::broken(plan, words);
+        let warning = words.count("plan-breaks-limits", broken.len());
         text.push_str(&line(WRONG, "", &warning));
+        for told in broken {
+            text.push_str(&paragraph(&told, "  ! ", "    "));
+        }
     }
     text
 }

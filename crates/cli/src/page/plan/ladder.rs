@@ -5,7 +5,9 @@ use std::collections::BTreeMap;
 use language::{Format, Kind, UnitProfile};
 use view::{CellView, PlanView, RungView};
 
-use super::cells::{Block, blocks, has_chains, same_as};
+use super::cells::{
+    Block, CellName, Extent, blocks, has_chains, left_out, list, same_as, uses_rung,
+};
 use super::{head, with_unit};
 use crate::page::quantities::{cap, highest, load, lowest, percent, stretch, temperature, to_set};
 use crate::page::sheet::{Sheet, Side};
@@ -13,12 +15,12 @@ use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
 
-/// Every table of the ladder.
-pub fn ladder(plan: &PlanView, words: &Words) -> String {
+/// The tables of the cells that are shown, and how many are not.
+pub fn ladder(plan: &PlanView, extent: Extent, words: &Words) -> String {
     if plan.ladder.is_empty() {
         return String::new();
     }
-    let blocks = blocks(plan);
+    let blocks = blocks(plan, extent);
     let mut text = head(words, "plan-ladder");
     text.push_str(&paragraph(&words.text("plan-ladder-how"), "  ", "  "));
     for (index, block) in blocks.iter().enumerate() {
@@ -33,7 +35,39 @@ pub fn ladder(plan: &PlanView, words: &Words) -> String {
             text.push_str(&table(plan, block, words));
         }
     }
-    text + &holds(&plan.rungs, words)
+    text.push_str(&holds(plan, extent, words));
+    if extent == Extent::Driven {
+        text.push('\n');
+        text.push_str(&more(plan, words));
+    }
+    text
+}
+
+/// How many cells are left out, which of them are not possible, and how to see them.
+fn more(plan: &PlanView, words: &Words) -> String {
+    let left_out = left_out(plan, Extent::Driven);
+    let mut told = Vec::new();
+    if !left_out.is_empty() {
+        told.push(words.count("plan-more-cells", left_out.len()));
+        let impossible: Vec<CellName<'_>> = left_out
+            .iter()
+            .filter(|cell| cell.set_kpa.is_none())
+            .map(|cell| CellName::from(*cell))
+            .collect();
+        told.push(if impossible.is_empty() {
+            words.text("plan-more-possible")
+        } else {
+            words.texts.get(
+                "plan-more-not-possible",
+                &[
+                    ("count", impossible.len().into()),
+                    ("cells", list(plan, &impossible, words).into()),
+                ],
+            )
+        });
+    }
+    told.push(words.text("plan-more-how"));
+    paragraph(&told.join(" "), "  ", "  ")
 }
 
 /// `laden`, or `laden, no chains` where there is a choice.
@@ -89,7 +123,7 @@ fn table(plan: &PlanView, block: &Block<'_>, words: &Words) -> String {
         .rungs
         .iter()
         .map(|rung| rung.name.as_str())
-        .filter(|name| block.cells.iter().any(|cell| cell.rung == *name && !cell.used))
+        .filter(|name| block.cells.iter().any(|cell| cell.rung == *name) && !uses_rung(plan, name))
         .collect();
     if !unused.is_empty() {
         notes.push(words.fill("plan-rung-unused", &[("rungs", &unused.join(", "))]));
@@ -202,11 +236,12 @@ fn at_most_load(format: &Format, kg: f64) -> language::Amount {
     format.load(quantity::Mass::from_kg(kg), language::Round::Down)
 }
 
-/// The hold limits of the rungs that have one.
-fn holds(rungs: &[RungView], words: &Words) -> String {
+/// The hold limits of the rungs shown that have one.
+fn holds(plan: &PlanView, extent: Extent, words: &Words) -> String {
     let format = &words.format;
     let mut text = String::new();
-    for rung in rungs {
+    let shown = |rung: &&RungView| extent == Extent::Whole || uses_rung(plan, &rung.name);
+    for rung in plan.rungs.iter().filter(shown) {
         let (Some(minutes), Some(road)) = (rung.hold_limit_min, rung.hold_limit_m) else {
             continue;
         };

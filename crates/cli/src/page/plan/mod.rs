@@ -5,11 +5,13 @@ mod cells;
 mod changes;
 mod cycle;
 mod decided;
+mod decided_brief;
 mod groups;
 mod heading;
 mod ladder;
 mod sources;
 
+pub use cells::Extent;
 use view::PlanView;
 
 use crate::page::text::line;
@@ -17,19 +19,22 @@ use crate::terminal::HEADING;
 use crate::words::Words;
 
 /// The page of one plan.
-pub fn plan(plan: &PlanView, words: &Words) -> String {
+pub fn plan(plan: &PlanView, extent: Extent, words: &Words) -> String {
     let parts = [
         heading::heading(plan, words),
         heading::axle_groups(plan, words),
-        ladder::ladder(plan, words),
-        decided::decided(plan, words),
-        groups::fixed(plan, words),
+        groups::fixed(plan, extent, words),
+        ladder::ladder(plan, extent, words),
         groups::morning(plan, words),
         changes::points(plan, words),
         changes::laden(plan, words),
         cycle::cycle(plan, words),
-        sources::sources(plan, words),
         cautions::cautions(plan, words),
+        match extent {
+            Extent::Driven => decided_brief::decided(plan, words),
+            Extent::Whole => decided::decided(plan, words),
+        },
+        sources::sources(plan, extent, words),
     ];
     parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("\n")
 }

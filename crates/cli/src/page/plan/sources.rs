@@ -4,15 +4,16 @@ use std::collections::BTreeSet;
 
 use view::PlanView;
 
+use super::cells::{Extent, shown};
 use super::head;
 use crate::page::text::paragraph;
 use crate::register;
 use crate::words::Words;
 
-/// Every source a window rests on, with its title.
-pub fn sources(plan: &PlanView, words: &Words) -> String {
+/// Every source that a window shown rests on, with its title.
+pub fn sources(plan: &PlanView, extent: Extent, words: &Words) -> String {
     let mut keys: BTreeSet<&str> = BTreeSet::new();
-    for cell in &plan.ladder {
+    for cell in plan.ladder.iter().filter(|cell| shown(plan, cell, extent)) {
         let minimum = cell.min_limit.iter().chain(&cell.min_runner_up);
         keys.extend(minimum.map(|limit| limit.source.as_str()));
         let maximum = cell.max_source.as_ref().and_then(|source| {
