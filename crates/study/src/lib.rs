@@ -10,5 +10,5 @@ mod threads;
 
 pub use open::{OpenError, Opened};
 pub use planning::{Planned, PlanningError, plan_hauls};
-pub use simulation::{Simulated, SimulationError, simulate};
+pub use simulation::{Simulated, SimulationError, sample_cycles, simulate};
 pub use threads::Threads;

@@ -4,10 +4,12 @@
 //! keys are only added. Words for people are not here: kinds are short identifiers that
 //! `language` knows the words for.
 
+mod cycles;
 mod plan;
 mod problems;
 mod run;
 
+pub use cycles::{CycleSpreadView, SampledCycleView, TenthsView};
 pub use plan::{
     AxleGroupView, CautionView, CellView, ChangePointView, ConsequenceView, CycleView,
     FixedGroupView, LadenOptionView, LimitView, MorningView, PhaseView, PlanDocument, PlanView,

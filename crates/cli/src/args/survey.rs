@@ -79,4 +79,7 @@ pub struct SimulateArgs {
     /// Time between two lines
     #[arg(long, value_name = "TIME", default_value = "1s")]
     pub every: Time,
+    /// Instead, drive this many whole cycles, each with its own truck and day: one line a cycle
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
+    pub samples: Option<u32>,
 }

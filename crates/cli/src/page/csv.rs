@@ -1,6 +1,6 @@
 //! Simulated runs as CSV: one line a moment, columns named with their units.
 
-use view::{RunView, SampleView};
+use view::{CycleSpreadView, RunView, SampleView};
 
 /// The runs one after another under one header. Runs with other channels get other columns, so
 /// each begins with a header of its own where the channels differ.
@@ -71,4 +71,32 @@ fn record(haul: &str, sample: &SampleView) -> Vec<String> {
         fields.push(format!("{temperature:.2}"));
     }
     fields
+}
+
+/// Sampled cycles: one line a cycle.
+pub fn csv_of_cycles(views: &[CycleSpreadView]) -> anyhow::Result<String> {
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    writer.write_record([
+        "haul",
+        "cycle",
+        "time_s",
+        "waited_s",
+        "fuel_l",
+        "compressor_loaded_s",
+        "lowest_supply_kpa",
+    ])?;
+    for view in views {
+        for (number, cycle) in view.cycles.iter().enumerate() {
+            writer.write_record([
+                view.haul.clone(),
+                (number + 1).to_string(),
+                format!("{:.2}", cycle.time_s),
+                format!("{:.2}", cycle.waited_s),
+                format!("{:.4}", cycle.fuel_l),
+                format!("{:.2}", cycle.compressor_loaded_s),
+                format!("{:.2}", cycle.lowest_supply_kpa),
+            ])?;
+        }
+    }
+    Ok(String::from_utf8(writer.into_inner()?)?)
 }

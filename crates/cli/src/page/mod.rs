@@ -6,7 +6,7 @@ mod quantities;
 mod sheet;
 mod text;
 
-pub use csv::csv_of;
+pub use csv::{csv_of, csv_of_cycles};
 pub use plan::{Extent, plan};
 pub use quantities::fine;
 pub use text::{labelled, line, paragraph};

@@ -15,3 +15,4 @@ new-next = Next: airtide check { $folder }, then airtide plan { $folder }
 plan-chart-written = Chart written: { $file }
 step-planning = planning
 step-simulating = simulating
+cycles-tenths = { $haul }: one cycle of ten takes { $p10 } min or less, the middle one { $p50 } min, nine of ten { $p90 } min or less
