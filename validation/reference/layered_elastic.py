@@ -27,7 +27,7 @@ class Ground:
         depth = sum(h for _, _, h in layers[:-1])
         mp.mp.dps = int(50 + 2 * CUT * depth / layers[0][2] / 2.3)
         end, width = CUT / layers[0][2], 3.0 / REACH
-        edges = np.concatenate(([0], width * 2.0 ** np.arange(-10, 0), np.arange(width, end + width, width)))
+        edges = np.concatenate(([0], width * 2.0 ** np.arange(-20, 0), np.arange(width, end + width, width)))
         x, w = np.polynomial.legendre.leggauss(7)
         self.nodes = np.concatenate([(b - a) / 2 * x + (a + b) / 2 for a, b in zip(edges, edges[1:])])
         self.weights = np.concatenate([(b - a) / 2 * w for a, b in zip(edges, edges[1:])])

@@ -107,7 +107,8 @@ pub enum PavementStrainError {
 /// };
 /// let (high, low) = (under(690.0)?, under(345.0)?);
 /// assert!((high.asphalt.strain.as_microstrain() - 368.0).abs() < 0.5);
-/// assert!((low.asphalt.strain.as_microstrain() - 248.7).abs() < 0.5);
+/// // 248.7 under the tire, but by now there is more between the two.
+/// assert!((low.asphalt.strain.as_microstrain() - 255.5).abs() < 0.5);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn pavement_strain(
