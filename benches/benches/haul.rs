@@ -5,7 +5,11 @@ use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use haul::{Course, Cycle, DrivingStyle, NoRecord, Truck};
+use plan::cycles::sample_cycles;
+use plan::search::{Candidates, Wanted, Weights, best_ladder};
 use plan::{Detail, Plan};
+use quantity::Speed;
+use study::Threads;
 
 fn hundred_kilometers(c: &mut Criterion) {
     let haul = example::hundred_km_cycle();
@@ -33,8 +37,32 @@ fn hundred_kilometers(c: &mut Criterion) {
                 .map(|cycle| black_box(cycle.time()))
         });
     });
-    group.bench_function("plan, ladder given", |b| {
-        b.iter(|| black_box(Plan::of(&haul, &detail).expect("planned before")));
+    let nominal = Detail { samples: 0, ..detail };
+    group.bench_function("plan, ladder given, nominal, one thread", |b| {
+        b.iter(|| black_box(Plan::of(&haul, &nominal).expect("planned before")));
+    });
+    group.bench_function("plan, ladder given, 128 samples, all threads", |b| {
+        b.iter(|| black_box(Plan::with_workers(&haul, &detail, &Threads).expect("planned before")));
+    });
+    let wanted = Wanted {
+        rungs: 3,
+        candidates: Candidates::of(&haul, Speed::from_kmh(5.0), Speed::from_kmh(20.0), &[]),
+        weights: Weights {
+            truck_hour: 150.0,
+            hard_kpa_km: 0.01,
+            change: 1.0,
+            compressor_hour: 4.0,
+        },
+    };
+    group.bench_function("plan, ladder searched, nominal, one thread", |b| {
+        b.iter(|| black_box(best_ladder(&haul, &wanted, &nominal, &|cap| cap.to_string())));
+    });
+    group.sample_size(10);
+    group.bench_function("1000 sampled cycles, all threads", |b| {
+        b.iter(|| {
+            let ladder = &planned.ladder;
+            black_box(sample_cycles(&haul, ladder, driven, &detail, 1000, &Threads))
+        });
     });
     group.finish();
 }
