@@ -233,6 +233,22 @@ fn broken_limits_stand_under_the_title_and_among_the_cautions() {
 }
 
 #[test]
+fn the_demos_end_as_their_stories_say() {
+    let broken = |name: &str| -> Vec<String> {
+        let survey = surveys().into_iter().position(|path| path.ends_with(name)).unwrap();
+        let (document, pages) = &PAGES[survey];
+        let cautions = document["plans"][0]["cautions"].as_array().unwrap();
+        let broken = cautions.iter().filter(|caution| caution["breaks_a_limit"] == true);
+        let broken: Vec<String> =
+            broken.map(|caution| caution["caution"].as_str().unwrap().to_owned()).collect();
+        assert_eq!(pages[0][0].code, i32::from(!broken.is_empty()));
+        broken
+    };
+    assert!(broken("windfarm-rock").is_empty());
+    assert_eq!(broken("ridge-logs"), ["lead-does-not-fit"]);
+}
+
+#[test]
 fn noise_of_sums_is_zero_in_the_document() {
     fn small(value: &Value, key: &str, found: &mut Vec<String>) {
         match value {
