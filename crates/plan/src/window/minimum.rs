@@ -31,6 +31,10 @@ pub const CHAINS: Key = Key("chains-at-road-pressure");
 pub const LOWEST_PRACTICE: Key = Key("forest-service-1987");
 /// Where published truck tables begin.
 pub const LOWEST_ROW: Key = Key("truck-tables-begin");
+/// Lowest pressure in print held constant by log trucks: 65 psi, up to 55 mph.
+pub const CONSTANT_PRACTICE: Key = Key("watkins-1991");
+const CONSTANT_PRACTICE_PRESSURE: ColdPressure = ColdPressure::from_psi(65.0);
+const CONSTANT_PRACTICE_UNDER: Speed = Speed::from_mph(55.0);
 const LOWEST_PRACTICE_PRESSURE: ColdPressure = ColdPressure::from_psi(25.0);
 const LOWEST_PRACTICE_UNDER: Speed = Speed::from_mph(35.0);
 
@@ -125,13 +129,16 @@ impl Case<'_> {
     }
 
     /// A formula alone goes no lower than what somebody published: truck tables begin at about
-    /// 70 psi, and at low speed the lowest practice in print is 25 psi.
+    /// 70 psi; under 55 mph the lowest practice in print is 65 psi, and under 35 mph 25 psi.
     fn lowest_row(&self) -> Limit<MinimumKind> {
         let stated = self.tire.lowest_table_pressure;
         let row = stated.unwrap_or(USUAL_LOWEST_TABLE_PRESSURE);
         let (pressure, citation) = if self.cap <= LOWEST_PRACTICE_UNDER {
             let citation = Citation::of(LOWEST_PRACTICE, Standing::Read);
             (row.min(LOWEST_PRACTICE_PRESSURE), citation.at("empty, below 35 mph"))
+        } else if self.cap <= CONSTANT_PRACTICE_UNDER {
+            let citation = Citation::of(CONSTANT_PRACTICE, Standing::Read);
+            (row.min(CONSTANT_PRACTICE_PRESSURE), citation.at("constant 65 psi, up to 55 mph"))
         } else if stated.is_some() {
             (row, Citation::of(SURVEY, Standing::Given).at("lowest table pressure of the tire"))
         } else {
