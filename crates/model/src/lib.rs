@@ -1,6 +1,6 @@
 //! Physics and standards of tires, air and road, without I/O.
 //!
-//! Modules import one way: `source` → `tire` and `air` → `ground` → `route` → `vehicle` →
+//! Modules import one way: `source` → `tire` and `air` → `ground` → `road` → `route` → `vehicle` →
 //! `haul_cycle`; a tidy check reads the imports. Nothing here reads a file, a clock or an environment: what a
 //! formula needs comes as an argument, and what it rests on is named by a
 //! [`source::Key`] that `docs/sources.toml` explains.
