@@ -5,10 +5,12 @@
 
 mod open;
 mod planning;
+mod search;
 mod simulation;
 mod threads;
 
 pub use open::{OpenError, Opened};
 pub use planning::{Planned, PlanningError, plan_hauls};
+pub use search::{Searched, TermCosts, best_hauls};
 pub use simulation::{Simulated, SimulationError, sample_cycles, simulate};
 pub use threads::Threads;

@@ -1,11 +1,14 @@
 //! Plans of the hauls of a survey.
 
 use model::haul_cycle::HaulCycle;
+use plan::search::SearchError;
 use plan::{Detail, Plan, PlanError};
 
-use crate::threads::Threads;
 use rayon::prelude::*;
 use survey::Survey;
+
+use crate::search::{Searched, best_haul};
+use crate::threads::Threads;
 
 /// A haul with its plan.
 #[derive(Debug, Clone)]
@@ -14,6 +17,8 @@ pub struct Planned {
     pub haul: HaulCycle,
     /// Its plan.
     pub plan: Plan,
+    /// How its ladder was found, where the survey did not give it.
+    pub search: Option<Searched>,
 }
 
 /// Why hauls could not be planned.
@@ -44,12 +49,44 @@ pub enum PlanningError {
         /// What stands in the way.
         error: PlanError,
     },
+    /// A search is asked for, and its prices are missing.
+    #[error(
+        "haul '{haul}': its file has no [ladder], so no ladder can be searched for; add rungs, \
+         lowest cap and prices to hauls/{haul}.toml"
+    )]
+    NoWish {
+        /// The haul.
+        haul: String,
+    },
+    /// More rungs than the controller stores.
+    #[error(
+        "haul '{haul}': its controller stores {stored} rungs, {rungs} were asked for; ask for fewer"
+    )]
+    OverStored {
+        /// The haul.
+        haul: String,
+        /// Asked for.
+        rungs: usize,
+        /// Stored.
+        stored: usize,
+    },
+    /// No ladder was found.
+    #[error("haul '{haul}': {error}")]
+    Search {
+        /// The haul.
+        haul: String,
+        /// Why.
+        error: SearchError,
+    },
 }
 
 /// Plans one haul by name, or every sound haul, in the order of the survey.
 ///
+/// A haul whose combination has no rungs gets the best ladder there is.
+///
 /// # Errors
-/// [`PlanningError`] for an unknown haul, a haul with errors, or weather out of range.
+/// [`PlanningError`] for an unknown haul, a haul with errors, weather out of range, or a haul
+/// without rungs that no ladder covers.
 pub fn plan_hauls(
     survey: &Survey,
     haul: Option<&str>,
@@ -58,9 +95,12 @@ pub fn plan_hauls(
     chosen(survey, haul)?
         .into_par_iter()
         .map(|haul| {
+            if haul.combination.rungs.is_empty() {
+                return best_haul(haul, None, survey.units, detail);
+            }
             let plan = Plan::with_workers(haul, detail, &Threads)
                 .map_err(|error| PlanningError::Plan { haul: haul.name.clone(), error })?;
-            Ok(Planned { haul: haul.clone(), plan })
+            Ok(Planned { haul: haul.clone(), plan, search: None })
         })
         .collect()
 }

@@ -12,8 +12,8 @@ mod run;
 pub use cycles::{CycleSpreadView, SampledCycleView, TenthsView};
 pub use plan::{
     AxleGroupView, CautionView, CellView, ChangePointView, ConsequenceView, CycleView,
-    FixedGroupView, LadenOptionView, LimitView, MorningView, PhaseView, PlanDocument, PlanView,
-    RungView, StackView, WayView,
+    FixedGroupView, LadderSearchView, LadenOptionView, LimitView, MorningView, PhaseView,
+    PlanDocument, PlanView, PricesView, RungView, StackView, TermCostsView, TermsView, WayView,
 };
 pub use problems::{CheckDocument, ProblemView};
 pub use run::{LegView, MarkView, RunView, SampleView, run_view};

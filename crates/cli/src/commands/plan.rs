@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use plan::Detail;
 use quantity::Time;
-use study::{Opened, Planned, PlanningError, plan_hauls, simulate};
+use study::{Opened, Planned, PlanningError, best_hauls, plan_hauls, simulate};
 use view::{PlanDocument, run_view};
 
 use super::opened::{every, open, tell_problems};
@@ -27,6 +27,16 @@ struct Request {
     haul: Option<String>,
     chart: Option<Chart>,
     extent: Extent,
+    ladder: Ladder,
+}
+
+/// Whose ladder is planned on.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum Ladder {
+    /// The survey's; the best one where it has none.
+    Surveyed,
+    /// The best one, of at most so many rungs.
+    Best(Option<usize>),
 }
 
 impl Request {
@@ -40,6 +50,11 @@ impl Request {
             haul: args.haul,
             chart: args.chart.map(|file| Chart { file, every }),
             extent: if args.full { Extent::Whole } else { Extent::Driven },
+            ladder: if args.best_ladder {
+                Ladder::Best(args.rungs.map(usize::from))
+            } else {
+                Ladder::Surveyed
+            },
         })
     }
 }
@@ -67,11 +82,11 @@ pub(super) fn run(
     global: &GlobalArgs,
     terminal: Terminal,
 ) -> Result<Outcome, Failure> {
-    let Request { opened, haul, chart, extent } = Request::checked(args)?;
+    let Request { opened, haul, chart, extent, ladder } = Request::checked(args)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
-    let planned = planned(&opened, haul.as_deref(), &detail, &words, terminal)?;
+    let planned = planned(&opened, haul.as_deref(), ladder, &detail, &words, terminal)?;
     if chart.is_some() && planned.len() > 1 {
         let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
         return Err(Failure::call(anyhow::anyhow!(
@@ -99,6 +114,7 @@ pub(super) fn run(
 pub(super) fn planned(
     opened: &Opened,
     haul: Option<&str>,
+    ladder: Ladder,
     detail: &Detail,
     words: &Words,
     terminal: Terminal,
@@ -107,9 +123,15 @@ pub(super) fn planned(
         terminal.error(&anyhow::Error::new(PlanningError::NoneSound))?;
         return Ok(Vec::new());
     };
-    match step(&words.text("step-planning"), || plan_hauls(survey, haul, detail)) {
+    let work = || match ladder {
+        Ladder::Surveyed => plan_hauls(survey, haul, detail),
+        Ladder::Best(rungs) => best_hauls(survey, haul, rungs, detail),
+    };
+    match step(&words.text("step-planning"), work) {
         Ok(planned) => Ok(planned),
-        Err(error @ PlanningError::NoSuchHaul { .. }) => Err(Failure::call(error)),
+        Err(error @ (PlanningError::NoSuchHaul { .. } | PlanningError::OverStored { .. })) => {
+            Err(Failure::call(error))
+        }
         Err(error @ (PlanningError::NoneSound | PlanningError::HasErrors { .. })) => {
             terminal.error(&anyhow::Error::new(error))?;
             Ok(Vec::new())

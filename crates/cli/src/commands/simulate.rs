@@ -6,7 +6,7 @@ use study::{Opened, Planned, sample_cycles, simulate};
 use view::{CycleSpreadView, RunView, run_view};
 
 use super::opened::{every, open, tell_problems};
-use super::plan::planned;
+use super::plan::{Ladder, planned};
 use crate::args::{GlobalArgs, SimulateArgs};
 use crate::outcome::{Failure, Outcome};
 use crate::page::{csv_of, csv_of_cycles};
@@ -42,7 +42,7 @@ pub(super) fn run(
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
-    let planned = planned(&opened, haul.as_deref(), &detail, &words, terminal)?;
+    let planned = planned(&opened, haul.as_deref(), Ladder::Surveyed, &detail, &words, terminal)?;
     if global.json && planned.len() > 1 {
         let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
         return Err(Failure::call(anyhow::anyhow!(

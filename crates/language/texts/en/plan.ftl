@@ -255,6 +255,37 @@ plan-sources = Sources
 plan-cautions-broken = These break a limit. Do not drive the plan before they are mended:
 plan-cautions-told = Also to know:
 
+# How a ladder was found.
+plan-search = Why this ladder
+plan-search-asked = Searched for: at most { $asked } rungs were asked for, { $found } are kept, out of { $caps } speed caps from { $lowest } to { $highest }.
+plan-search-required = Required by the survey: { $caps }.
+plan-search-term = A cycle takes
+plan-search-amount = Amount
+plan-search-price = Price
+plan-search-time = driving and waiting
+plan-search-hard-road = harder than the ground wants, kPa km
+plan-search-changes = changes
+plan-search-compressor = loaded compressor
+plan-search-in-all = in all
+plan-search-price-time = { $price } an hour
+plan-search-price-hard-road = { $price } a kPa km
+plan-search-price-changes = { $price } a change
+plan-search-price-compressor = { $price } an hour
+plan-search-fewer-more = One rung fewer: { $difference } { $currency } more a cycle.
+plan-search-fewer-less = One rung fewer: { $difference } { $currency } less a cycle.
+plan-search-fewer-same = One rung fewer costs the same.
+plan-search-no-fewer = One rung fewer: no such ladder covers every leg.
+plan-search-more-more = One rung more: { $difference } { $currency } more a cycle.
+plan-search-more-less = One rung more: { $difference } { $currency } less a cycle.
+plan-search-more-same = One rung more saves nothing.
+plan-search-no-more = One rung more: no speed cap is left to try.
+plan-search-exact = Gap 0: on the road cut into legs and the caps tried, no other choice costs less.
+plan-search-gap = Gap { $gap } { $currency }: the search was cut short, and another choice could cost so much less.
+plan-search-rounds = { $count ->
+    [one] The ladder found was then planned whole, once.
+   *[other] The ladder found was planned whole { $count } times, and what a change really cost was put in.
+}
+
 # Cells in a line of text.
 cells-every-rung = every rung
 cells-on = { $states } ({ $rungs })

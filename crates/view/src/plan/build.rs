@@ -3,7 +3,7 @@
 use model::haul_cycle::LadenDirection;
 use study::Planned;
 
-use super::{PlanDocument, PlanView, caution, change, ladder};
+use super::{PlanDocument, PlanView, caution, change, ladder, search};
 
 impl PlanDocument {
     /// Makes the document.
@@ -51,6 +51,7 @@ impl From<&Planned> for PlanView {
                 .iter()
                 .map(|cell| ladder::cell(haul, cell, plan.ladder.uses[cell.id.rung].used))
                 .collect(),
+            ladder_search: planned.search.as_ref().map(search::search),
             fixed_groups: plan.fixed.iter().map(|group| ladder::fixed(haul, group)).collect(),
             morning_after: plan
                 .morning

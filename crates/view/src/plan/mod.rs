@@ -4,6 +4,7 @@ mod build;
 mod caution;
 mod change;
 mod ladder;
+mod search;
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -15,6 +16,7 @@ pub use change::{
 pub use ladder::{
     AxleGroupView, CellView, FixedGroupView, LimitView, MorningView, RungView, StackView,
 };
+pub use search::{LadderSearchView, PricesView, TermCostsView, TermsView};
 
 /// The plans of the hauls of a survey.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -60,6 +62,8 @@ pub struct PlanView {
     pub rungs: Vec<RungView>,
     /// Cells by load state, chain state, rung and channel.
     pub ladder: Vec<CellView>,
+    /// How the ladder was found; `null` where the survey gave it.
+    pub ladder_search: Option<LadderSearchView>,
     /// Groups at a fixed pressure.
     pub fixed_groups: Vec<FixedGroupView>,
     /// Channels on the morning after, parked on the lowest rung.

@@ -9,6 +9,7 @@ mod decided_brief;
 mod groups;
 mod heading;
 mod ladder;
+mod search;
 mod sources;
 
 pub use cells::Extent;
@@ -25,6 +26,7 @@ pub fn plan(plan: &PlanView, extent: Extent, words: &Words) -> String {
         heading::axle_groups(plan, words),
         groups::fixed(plan, extent, words),
         ladder::ladder(plan, extent, words),
+        search::search(plan, words),
         groups::morning(plan, words),
         changes::points(plan, words),
         changes::laden(plan, words),
