@@ -21,6 +21,7 @@ const LANGUAGES: &[Files] = &[(
         ("chart.ftl", include_str!("../texts/en/chart.ftl")),
         ("limits.ftl", include_str!("../texts/en/limits.ftl")),
         ("plan.ftl", include_str!("../texts/en/plan.ftl")),
+        ("requests.ftl", include_str!("../texts/en/requests.ftl")),
         ("units.ftl", include_str!("../texts/en/units.ftl")),
     ],
 )];

@@ -5,12 +5,14 @@
 
 mod open;
 mod planning;
+mod requests;
 mod search;
 mod simulation;
 mod threads;
 
 pub use open::{OpenError, Opened};
 pub use planning::{Planned, PlanningError, plan_hauls};
+pub use requests::{ApprovalRequest, HaulLines, approval_requests};
 pub use search::{Searched, TermCosts, best_hauls};
 pub use simulation::{Simulated, SimulationError, sample_cycles, simulate};
 pub use threads::Threads;

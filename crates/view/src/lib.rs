@@ -7,6 +7,7 @@
 mod cycles;
 mod plan;
 mod problems;
+mod requests;
 mod run;
 
 pub use cycles::{CycleSpreadView, SampledCycleView, TenthsView};
@@ -16,4 +17,5 @@ pub use plan::{
     PlanDocument, PlanView, PricesView, RungView, StackView, TermCostsView, TermsView, WayView,
 };
 pub use problems::{CheckDocument, ProblemView};
+pub use requests::{AskedHaulView, AskedLineView, RequestView, RequestsDocument};
 pub use run::{LegView, MarkView, RunView, SampleView, run_view};

@@ -1,5 +1,6 @@
 //! The command line as typed: flags and help texts, nothing checked beyond their form.
 
+mod approvals;
 mod calc;
 mod survey;
 
@@ -7,6 +8,7 @@ use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, ColorChoice, Parser, Subcommand};
 use language::UnitProfile;
 
+pub use approvals::ApprovalsArgs;
 pub use calc::{
     CalcArgs, ColdPressureArgs, DeflectionArgs, FillTimeArgs, FlowArgs, GradeSpeedArgs, LoadRule,
     TireLoadArgs, TkphArgs, Topic, VentTimeArgs,
@@ -59,6 +61,7 @@ pub enum Command {
     Check(CheckArgs),
     Plan(PlanArgs),
     Simulate(SimulateArgs),
+    Approvals(ApprovalsArgs),
     Calc(CalcArgs),
     Schema(SchemaArgs),
     Completions(CompletionsArgs),

@@ -1,5 +1,6 @@
 //! One file a command: the call is checked, the work is asked for, the result is printed.
 
+mod approvals;
 mod calc;
 mod check;
 mod completions;
@@ -21,6 +22,7 @@ pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<
         Command::Check(args) => check::run(&args, global, terminal),
         Command::Plan(args) => plan::run(args, global, terminal),
         Command::Simulate(args) => simulate::run(args, global, terminal),
+        Command::Approvals(args) => approvals::run(&args, global, terminal),
         Command::Calc(args) => calc::run(&args, global, terminal),
         Command::Schema(args) => schema::run(&args, terminal),
         Command::Completions(args) => completions::run(&args, terminal),

@@ -60,3 +60,15 @@ pub(super) fn every(every: Time) -> Result<Time, Failure> {
         )))
     }
 }
+
+/// A file to write that is there already makes a wrong call, unless it is forced.
+pub(super) fn refuse_to_overwrite(file: &Path, force: bool) -> Result<(), Failure> {
+    if file.symlink_metadata().is_ok() && !force {
+        return Err(Failure::call(anyhow::anyhow!(
+            "'{}' is there already and was left as it is; give another name, or --force to write \
+             over it",
+            file.display()
+        )));
+    }
+    Ok(())
+}

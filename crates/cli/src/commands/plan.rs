@@ -7,7 +7,7 @@ use quantity::Time;
 use study::{Opened, Planned, PlanningError, best_hauls, plan_hauls, simulate};
 use view::{PlanDocument, run_view};
 
-use super::opened::{every, open, tell_problems};
+use super::opened::{every, open, refuse_to_overwrite, tell_problems};
 use crate::args::{GlobalArgs, PlanArgs};
 use crate::outcome::{Failure, Outcome};
 use crate::page::{self, Extent};
@@ -67,14 +67,7 @@ fn check_chart_file(file: &Path, force: bool) -> Result<(), Failure> {
             file.display()
         )));
     }
-    if file.symlink_metadata().is_ok() && !force {
-        return Err(Failure::call(anyhow::anyhow!(
-            "'{}' is there already and was left as it is; give another name, or --force to write \
-             over it",
-            file.display()
-        )));
-    }
-    Ok(())
+    refuse_to_overwrite(file, force)
 }
 
 pub(super) fn run(

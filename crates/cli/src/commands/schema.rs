@@ -2,7 +2,7 @@
 
 use schemars::schema_for;
 use serde_json::{Map, Value};
-use view::{CheckDocument, PlanDocument, RunView};
+use view::{CheckDocument, PlanDocument, RequestsDocument, RunView};
 
 use crate::args::SchemaArgs;
 use crate::calc::CalcDocument;
@@ -33,6 +33,7 @@ fn all() -> Map<String, Value> {
     let documents = [
         ("check", schema_for!(CheckDocument)),
         ("plan", schema_for!(PlanDocument)),
+        ("requests", schema_for!(RequestsDocument)),
         ("run", schema_for!(RunView)),
         ("calc", schema_for!(CalcDocument)),
     ];

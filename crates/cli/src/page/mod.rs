@@ -3,10 +3,12 @@
 mod csv;
 mod plan;
 mod quantities;
+mod requests;
 mod sheet;
 mod text;
 
 pub use csv::{csv_of, csv_of_cycles};
 pub use plan::{Extent, plan};
 pub use quantities::fine;
+pub use requests::{csv_of_requests, letters};
 pub use text::{labelled, line, paragraph};

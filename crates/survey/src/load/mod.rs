@@ -46,6 +46,8 @@ pub struct Survey {
     pub speed_cap_step: Speed,
     /// Tire models without errors, by name.
     pub tires: BTreeMap<String, Arc<Tire>>,
+    /// Rims as stamped, by the name of the tire model on them, where its file says.
+    pub rims: BTreeMap<String, String>,
     /// Approvals of tire makers, with whether they count today.
     pub approvals: Vec<Approval>,
     /// Units of the register, in its order.
@@ -138,6 +140,7 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
             .filter(|(name, _)| !broken.contains(path_of("tires", name).as_str()))
             .filter_map(|(name, tire)| Some((name, tire?)))
             .collect(),
+        rims: tires.rims,
         approvals: tires.approvals,
         fleet: fleet.units,
         hauls: cycles.into_iter().map(|cycle| cycle.made).collect(),

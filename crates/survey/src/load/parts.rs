@@ -1,6 +1,6 @@
 //! Parts of a survey, each made from its files, with the files it rests on.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use model::date::Date;
@@ -30,6 +30,7 @@ pub(super) struct Resting<T> {
 /// Tires with the approvals that were given for them.
 pub(super) struct Tires {
     pub tires: Catalog<Arc<Tire>>,
+    pub rims: BTreeMap<String, String>,
     pub approvals: Vec<Approval>,
 }
 
@@ -71,7 +72,12 @@ pub(super) fn tires(
             approve(tire, file, &of_tire, problems);
         }
     }
+    let rims = files
+        .iter()
+        .filter_map(|(name, file)| Some((name.clone(), file.as_ref()?.data.rim.size.clone()?)))
+        .collect();
     Tires {
+        rims,
         tires: made.into_iter().map(|(name, tire)| (name, tire.map(Arc::new))).collect(),
         approvals: written.into_iter().map(|one| one.approval).collect(),
     }

@@ -203,7 +203,7 @@ pub(super) fn axle_group(haul: &HaulCycle, index: usize, group: &AxleGroup) -> A
 }
 
 /// `vehicle.group`, as the survey writes it.
-pub(super) fn group_name(haul: &HaulCycle, index: usize) -> String {
+pub(crate) fn group_name(haul: &HaulCycle, index: usize) -> String {
     let group = &haul.combination.groups[index];
     let vehicle = &haul.combination.vehicles[group.vehicle].name;
     if group.name.contains('.') { group.name.clone() } else { format!("{vehicle}.{}", group.name) }
@@ -303,7 +303,7 @@ pub(super) fn maximum_name(kind: MaximumKind) -> &'static str {
     }
 }
 
-pub(super) fn approval(approval: Approval) -> &'static str {
+pub(crate) fn approval(approval: Approval) -> &'static str {
     match approval {
         Approval::Maker => "maker",
         Approval::Standard => "standard",

@@ -9,6 +9,8 @@ mod search;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+pub(crate) use ladder::{approval, group_name};
+
 pub use caution::CautionView;
 pub use change::{
     ChangePointView, ConsequenceView, CycleView, LadenOptionView, PhaseView, WayView,
