@@ -1,6 +1,7 @@
 //! The document of approval requests, `airtide.requests/1`.
 
 use model::tire::{Fitment, StandardsBody, Tire};
+use quantity::{ColdPressure, Length, Time};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use study::{ApprovalRequest, HaulLines};
@@ -153,11 +154,11 @@ impl From<&HaulLines> for AskedHaulView {
             load_kg: line.load.as_kg(),
             speed_kmh: line.speed.as_kmh(),
             distance_km: line.distance.as_km(),
-            stay_km: line.stay.map(|stay| stay.as_km()),
-            hold_min: line.hold.map(|hold| hold.as_min()),
-            wanted_kpa: line.wanted.map(|wanted| wanted.as_kpa()),
-            held_kpa: line.held.map(|held| held.as_kpa()),
-            ground_wants_kpa: line.ground.map(|ground| ground.as_kpa()),
+            stay_km: line.stay.map(Length::as_km),
+            hold_min: line.hold.map(Time::as_min),
+            wanted_kpa: line.wanted.map(ColdPressure::as_kpa),
+            held_kpa: line.held.map(ColdPressure::as_kpa),
+            ground_wants_kpa: line.ground.map(ColdPressure::as_kpa),
             approval: approval(line.approval).to_owned(),
         });
         Self {

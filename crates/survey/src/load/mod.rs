@@ -99,9 +99,9 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
     let tires = parts::tires(folder, survey.as_ref(), today, problems);
     let vehicles: Catalog<Loaded<VehicleFile>> = catalog(folder, "vehicles", problems);
     for vehicle in vehicles.values().flatten() {
-        check::vehicle(vehicle, &tires.tires, problems);
+        check::vehicle(vehicle, &tires.models, problems);
     }
-    let fleet = parts::fleet(folder, &vehicles, &tires.tires, today, problems);
+    let fleet = parts::fleet(folder, &vehicles, &tires.models, today, problems);
     let combinations = parts::combinations(folder, &vehicles, &tires, &fleet, problems);
     let routes = parts::routes(folder, today, problems);
     let hauls: Catalog<Loaded<HaulFile>> = catalog(folder, "hauls", problems);
@@ -135,7 +135,7 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
         },
         speed_cap_step: Speed::from_kmh(survey.speed_cap_step_kmh),
         tires: tires
-            .tires
+            .models
             .into_iter()
             .filter(|(name, _)| !broken.contains(path_of("tires", name).as_str()))
             .filter_map(|(name, tire)| Some((name, tire?)))

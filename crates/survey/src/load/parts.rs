@@ -29,7 +29,7 @@ pub(super) struct Resting<T> {
 
 /// Tires with the approvals that were given for them.
 pub(super) struct Tires {
-    pub tires: Catalog<Arc<Tire>>,
+    pub models: Catalog<Arc<Tire>>,
     pub rims: BTreeMap<String, String>,
     pub approvals: Vec<Approval>,
 }
@@ -78,7 +78,7 @@ pub(super) fn tires(
         .collect();
     Tires {
         rims,
-        tires: made.into_iter().map(|(name, tire)| (name, tire.map(Arc::new))).collect(),
+        models: made.into_iter().map(|(name, tire)| (name, tire.map(Arc::new))).collect(),
         approvals: written.into_iter().map(|one| one.approval).collect(),
     }
 }
@@ -138,7 +138,7 @@ pub(super) fn combinations(
         .map(|(name, file)| {
             let made = file.and_then(|file| {
                 check::combination_file(&file, problems);
-                let made = assemble(&name, &file, vehicles, &tires.tires, &fleet.units, problems)?;
+                let made = assemble(&name, &file, vehicles, &tires.models, &fleet.units, problems)?;
                 check::assembly(&file, &made, problems);
                 let mut rests_on = BTreeSet::from([path_of("combinations", &name)]);
                 rests_on.extend(made.types.iter().map(|one| path_of("vehicles", one)));
