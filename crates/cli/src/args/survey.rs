@@ -51,10 +51,10 @@ pub struct PlanArgs {
     /// Show every cell, also those that this haul does not drive, and the full account of each number
     #[arg(long, conflicts_with = "json")]
     pub full: bool,
-    /// Search the best ladder with the prices of the haul's [ladder], instead of taking the survey's
+    /// Search the best ladder with the prices of the haul's ladder section, instead of taking the survey's
     #[arg(long)]
     pub best_ladder: bool,
-    /// How many rungs the best ladder may have [default: as the haul's [ladder] says]
+    /// How many rungs the best ladder may have [default: as the haul's ladder section says]
     #[arg(long, value_name = "N", requires = "best_ladder", value_parser = clap::value_parser!(u8).range(1..=16))]
     pub rungs: Option<u8>,
     /// Draw the run along the route into this file (SVG)
