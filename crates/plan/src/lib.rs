@@ -11,6 +11,7 @@ mod drive;
 pub mod hold;
 pub mod ladder;
 pub mod morning;
+pub mod now;
 pub mod request;
 pub mod search;
 pub mod sections;

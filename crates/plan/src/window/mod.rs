@@ -6,6 +6,7 @@ mod limit;
 mod load_share;
 mod maximum;
 mod minimum;
+pub(crate) mod need;
 mod site;
 mod stack;
 mod tire_load;
@@ -14,6 +15,7 @@ pub use cell::{Approval, Cell, CellId, Window};
 pub use fixed::FixedGroup;
 pub use limit::{Basis, Impossible, Limit, MaximumKind, MinimumKind};
 pub use load_share::{WorstTire, worst_tire};
+pub use need::Need;
 pub use site::{RungUse, Site};
 pub use stack::{Added, SetPoint, StackItem};
 
