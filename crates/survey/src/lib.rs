@@ -21,7 +21,7 @@ mod write;
 
 pub use approval::{Approval, Asked, AskedLoad, Recommended};
 pub use folder::{Folder, LARGEST_FILE, ReadError};
-pub use load::{Survey, UnitProfile, load};
+pub use load::{Imported, Survey, UnitProfile, load};
 pub use new::{demos, write_demo, write_starter};
 pub use problem::{
     ApprovalFault, Condition, DateFault, LadderFault, Ordered, PermitFault, Problem, ProblemKind,

@@ -41,6 +41,15 @@ pub(super) fn run(
 fn summary(opened: &study::Opened, words: &Words) -> String {
     let mut text = format!("{}\n", counted(opened, words));
     if let Some(survey) = &opened.survey {
+        for import in &survey.imports {
+            let args: [(&str, &dyn std::fmt::Display); 2] =
+                [("tire", &import.tire), ("table", &import.table)];
+            text.push_str(&words.fill("check-import", &args));
+            text.push('\n');
+            for sentence in &import.read_so {
+                text.extend(["  - ", sentence, "\n"]);
+            }
+        }
         let sound: Vec<&str> = survey.hauls.iter().map(|haul| haul.name.as_str()).collect();
         let left_out: Vec<&str> = survey
             .haul_names

@@ -9,6 +9,7 @@ check-warnings = { $count ->
     [one] { $count } warning
    *[other] { $count } warnings
 }
+check-import = The maker's rows of { $tire } are read from { $table } so:
 check-sound = Ready to plan: { $hauls }
 check-left-out = Left out until the errors are mended: { $hauls }
 new-next = Next: airtide check { $folder }, then airtide plan { $folder }

@@ -40,7 +40,7 @@ macro_rules! terrain {
     };
 }
 
-/// Terrains whose values were read, row by row, in a transcription of a textbook's table.
+/// Terrains whose values were read, row by row, in a copy of a textbook's table.
 pub const TERRAINS: [Terrain; 21] = [
     terrain!("dry sand", "LLL", Some(0.0), 1.1, 0.99, 1528.43, 1.04, 28.0),
     terrain!("sandy loam", "LLL", Some(15.0), 0.7, 5.27, 1515.04, 1.72, 29.0),

@@ -31,6 +31,17 @@ pub enum UnitProfile {
     MetricBar,
 }
 
+/// A maker's table that was read from a file through the mapping of its tire.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Imported {
+    /// Name of the tire model.
+    pub tire: String,
+    /// The table, as the tire's file names it.
+    pub table: String,
+    /// How it was read, a sentence each.
+    pub read_so: Vec<String>,
+}
+
 /// A survey whose values were checked.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Survey {
@@ -48,6 +59,8 @@ pub struct Survey {
     pub tires: BTreeMap<String, Arc<Tire>>,
     /// Rims as stamped, by the name of the tire model on them, where its file says.
     pub rims: BTreeMap<String, String>,
+    /// Maker's tables that were read from files, with how.
+    pub imports: Vec<Imported>,
     /// Approvals of tire makers, with whether they count today.
     pub approvals: Vec<Approval>,
     /// Units of the register, in its order.
@@ -141,6 +154,7 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
             .filter_map(|(name, tire)| Some((name, tire?)))
             .collect(),
         rims: tires.rims,
+        imports: tires.imports,
         approvals: tires.approvals,
         fleet: fleet.units,
         hauls: cycles.into_iter().map(|cycle| cycle.made).collect(),

@@ -7,6 +7,7 @@ use model::date::Date;
 use model::haul_cycle::HaulCycle;
 use model::tire::Tire;
 
+use super::Imported;
 use super::files::{REGISTERS, SURVEY, catalog, path_of, read};
 use crate::approval::Approval;
 use crate::convert::{
@@ -31,6 +32,7 @@ pub(super) struct Resting<T> {
 pub(super) struct Tires {
     pub models: Catalog<Arc<Tire>>,
     pub rims: BTreeMap<String, String>,
+    pub imports: Vec<Imported>,
     pub approvals: Vec<Approval>,
 }
 
@@ -72,12 +74,25 @@ pub(super) fn tires(
             approve(tire, file, &of_tire, problems);
         }
     }
+    let imports = files
+        .iter()
+        .filter_map(|(name, file)| {
+            let data = &file.as_ref()?.data;
+            let (table, mapping) = (&data.maker_rows_file, &data.maker_rows_mapping);
+            Some(Imported {
+                tire: name.clone(),
+                table: table.clone()?,
+                read_so: mapping.as_ref()?.describe(),
+            })
+        })
+        .collect();
     let rims = files
         .iter()
         .filter_map(|(name, file)| Some((name.clone(), file.as_ref()?.data.rim.size.clone()?)))
         .collect();
     Tires {
         rims,
+        imports,
         models: made.into_iter().map(|(name, tire)| (name, tire.map(Arc::new))).collect(),
         approvals: written.into_iter().map(|one| one.approval).collect(),
     }
