@@ -60,6 +60,7 @@ pub fn haul() -> HaulCycle {
         leg_rungs: None,
         spread: Spread::default(),
         ladder_wish: None,
+        money: None,
     }
 }
 

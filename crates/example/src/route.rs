@@ -26,6 +26,7 @@ pub fn leg(name: &str, from_km: f64, to_km: f64, surface: Surface, kmh: f64) -> 
         ground_maximum: None,
         raising_allowed: true,
         permit: None,
+        ground: None,
     }
 }
 

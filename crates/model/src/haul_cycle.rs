@@ -5,6 +5,7 @@ use quantity::{
     TemperatureDifference, Time,
 };
 
+use crate::money::Money;
 use crate::route::Route;
 use crate::vehicle::Combination;
 
@@ -186,4 +187,6 @@ pub struct HaulCycle {
     pub spread: Spread,
     /// What a search for the best ladder needs, where the survey says.
     pub ladder_wish: Option<LadderWish>,
+    /// What things cost and who pays, where the survey says.
+    pub money: Option<Money>,
 }

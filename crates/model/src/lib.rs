@@ -1,7 +1,7 @@
 //! Physics and standards of tires, air and road, without I/O.
 //!
 //! Modules import one way: `source` → `tire` and `air` → `ground` → `road` → `route` → `vehicle` →
-//! `haul_cycle`; a tidy check reads the imports. Nothing here reads a file, a clock or an environment: what a
+//! `money` → `haul_cycle`; a tidy check reads the imports. Nothing here reads a file, a clock or an environment: what a
 //! formula needs comes as an argument, and what it rests on is named by a
 //! [`source::Key`] that `docs/sources.toml` explains.
 
@@ -9,6 +9,7 @@ pub mod air;
 pub mod date;
 pub mod ground;
 pub mod haul_cycle;
+pub mod money;
 pub mod motion;
 pub mod road;
 pub mod route;

@@ -4,8 +4,10 @@ use quantity::{ColdPressure, GaugePressure, Length, Mass, PressureDifference, Sp
 
 use crate::date::Date;
 
+mod ground;
 pub mod profile;
 
+pub use ground::{Aggregate, LegGround, SoilGiven, SoilGivenError, SoilStrength, soil_type};
 pub use profile::Profile;
 
 /// What the wheels run on.
@@ -99,6 +101,8 @@ pub struct Leg {
     pub raising_allowed: bool,
     /// Terms of a permit that covers the leg.
     pub permit: Option<Permit>,
+    /// What is known of the ground; `None` where nobody looked.
+    pub ground: Option<LegGround>,
 }
 
 /// A place where a laden truck can stand.

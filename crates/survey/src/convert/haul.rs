@@ -8,6 +8,7 @@ use quantity::{
     GaugePressure, Length, PressureDifference, Speed, Temperature, TemperatureDifference, Time,
 };
 
+use super::money::money;
 use super::{Assembly, Loaded, PlannedRoute, index_of};
 use crate::file::{HaulFile, LadderFile, LadenDirectionWord, SpreadFile, StandingFile, SurveyFile};
 use crate::problem::{Condition, Problem, ProblemKind, Reference};
@@ -37,6 +38,7 @@ pub(crate) fn haul(
         problems.push(file.problem("/combination", kind));
         return None;
     }
+    let money = money(file, problems);
     let parked = parked_rung(file, &rungs, problems);
 
     let mut route = planned.route.clone();
@@ -73,6 +75,7 @@ pub(crate) fn haul(
         leg_rungs: None,
         spread: spread(data.spread.as_ref()),
         ladder_wish,
+        money,
     })
 }
 

@@ -5,6 +5,7 @@ use quantity::{ColdPressure, Length, Speed};
 
 use super::Loaded;
 use super::elevation::elevation;
+use super::ground::ground;
 use super::permit::{Terms, cut};
 use crate::Folder;
 use crate::document::Document;
@@ -61,7 +62,11 @@ pub(crate) fn route(
         .map(|place| Landmark { name: place.name.clone(), at: Length::from_km(place.at_km) })
         .collect();
     landmarks.sort_by(|first, second| first.at.total_cmp(&second.at));
-    let cut = cut(data.legs.iter().map(leg).collect(), terms, problems);
+    let mut legs: Vec<Leg> = data.legs.iter().map(leg).collect();
+    for (index, leg) in legs.iter_mut().enumerate() {
+        leg.ground = ground(file, index, problems);
+    }
+    let cut = cut(legs, terms, problems);
     let (origins, legs): (Vec<usize>, Vec<Leg>) = cut.into_iter().unzip();
     Some(PlannedRoute {
         route: Route {
@@ -99,6 +104,7 @@ fn leg(file: &LegFile) -> Leg {
         ground_maximum: file.ground_maximum_kpa.map(ColdPressure::from_kpa),
         raising_allowed: file.raising_allowed,
         permit: None,
+        ground: None,
     }
 }
 

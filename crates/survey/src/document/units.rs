@@ -31,11 +31,21 @@ const fn family(
 }
 
 /// Longer suffixes stand before the shorter ones they end with.
-static FAMILIES: [Family; 20] = [
+static FAMILIES: [Family; 23] = [
     // A width of temperature, not a temperature.
     family("ambient_c", "C", &[("ambient_f", "F")], width),
     // Money for a kilometer and a kilopascal.
     family("hard_kpa_km", "", &[], never),
+    // Layers are measured in small units too.
+    family(
+        "thickness_m",
+        "m",
+        &[("thickness_mm", "mm"), ("thickness_in", "in"), ("thickness_ft", "ft")],
+        length,
+    ),
+    // Prices of a liter and of a kilometer.
+    family("_per_l", "/l", &[("_per_gal", "/gal")], price),
+    family("_per_km", "/km", &[("_per_mi", "/mi")], price),
     family("_dm3_s_bar", "dm3/s/bar", &[("_m3_s_pa", "m3/s/Pa")], through::<SonicConductance>),
     family("_l_min", "l/min", &[("_l_s", "l/s"), ("_cfm", "cfm")], through::<VolumeFlow>),
     // Fuel an hour: the hour stays, the volume changes.
@@ -59,6 +69,13 @@ static FAMILIES: [Family; 20] = [
 
 fn never(_: f64, _: &str, _: &str) -> Option<f64> {
     None
+}
+
+/// A price of one unit in another: what is larger costs more.
+fn price(value: f64, from: &str, to: &str) -> Option<f64> {
+    let (from, to) = (from.strip_prefix('/')?, to.strip_prefix('/')?);
+    let one = through::<Volume>(1.0, to, from).or_else(|| through::<Length>(1.0, to, from))?;
+    Some(value * one)
 }
 
 /// Difference of two temperatures.

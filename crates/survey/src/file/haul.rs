@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::Deserialize;
 
+use super::MoneyFile;
+
 /// Which way the load goes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
@@ -40,6 +42,8 @@ pub(crate) struct HaulFile {
     pub weather: Option<WeatherFile>,
     /// What a search for the best ladder needs.
     pub ladder: Option<LadderFile>,
+    /// What things cost and who pays.
+    pub money: Option<MoneyFile>,
     /// How trucks and runs differ; keys left out take usual widths.
     pub spread: Option<SpreadFile>,
 }

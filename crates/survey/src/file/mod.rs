@@ -5,7 +5,9 @@
 
 mod approval;
 mod combination;
+mod ground;
 mod haul;
+mod money;
 mod permit;
 mod route;
 mod survey;
@@ -16,7 +18,9 @@ mod vehicle;
 
 pub(crate) use approval::{ApprovalFile, RecommendedWord};
 pub(crate) use combination::{BodyPositionWord, CombinationFile, LoadStateFile, RungFile};
+pub(crate) use ground::{AggregateFile, LayerFile, SeasonWord, SoilClassWord};
 pub(crate) use haul::{HaulFile, LadderFile, LadenDirectionWord, SpreadFile, StandingFile};
+pub(crate) use money::{MoneyFile, PaidByFile, PayerWord, RoadFile};
 pub(crate) use permit::{PermitFile, PressuresWord, StretchFile};
 pub(crate) use route::{JurisdictionWord, LegFile, RouteFile, SurfaceWord, TravelWord};
 pub(crate) use survey::{SurveyFile, UnitsWord};

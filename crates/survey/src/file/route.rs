@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::Deserialize;
 
+use super::{AggregateFile, LayerFile, SeasonWord, SoilClassWord};
+
 /// What the wheels run on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
@@ -126,6 +128,28 @@ pub(crate) struct LegFile {
     pub ground_maximum_kpa: Option<f64>,
     /// Whether tires may be raised while rolling on it.
     pub raising_allowed: bool,
+    /// Bearing ratio of the soil, under the aggregate or the pavement where there is one.
+    #[schemars(range(min = 0.2, max = 200))]
+    pub cbr_pct: Option<f64>,
+    /// Cone index of the soil, in place of its bearing ratio.
+    #[schemars(range(min = 10, max = 10_000))]
+    pub cone_index_kpa: Option<f64>,
+    /// Millimeters a blow of the cone with the 8 kg hammer, in place of the bearing ratio.
+    #[schemars(range(min = 1, max = 150))]
+    pub dcp_mm_per_blow: Option<f64>,
+    /// Class of the soil by the unified classification.
+    pub soil_class: Option<SoilClassWord>,
+    /// How wet the ground is: with the class, a strength where nobody measured one.
+    pub season: Option<SeasonWord>,
+    /// Aggregate on the soil.
+    pub aggregate: Option<AggregateFile>,
+    /// Layers of the pavement from the top down, the last without thickness.
+    #[serde(default)]
+    #[schemars(length(max = 5))]
+    pub layers: Vec<LayerFile>,
+    /// Coefficient of adhesion measured here.
+    #[schemars(range(min = 0.02, max = 1.2))]
+    pub grip: Option<f64>,
 }
 
 /// A point of elevation.

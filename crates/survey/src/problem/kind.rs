@@ -3,8 +3,8 @@
 use quantity::{ColdPressure, GaugePressure, Length, Mass, Speed, Temperature};
 
 use super::{
-    ApprovalFault, Condition, DateFault, LadderFault, Ordered, PermitFault, Reference, SizeFault,
-    SpacingBasis, StateFault, UnitFault, UnitSlip,
+    ApprovalFault, Condition, DateFault, GroundFault, LadderFault, Ordered, PermitFault, Reference,
+    SizeFault, SpacingBasis, StateFault, UnitFault, UnitSlip,
 };
 
 /// What is wrong, with what a message needs to say so.
@@ -483,4 +483,6 @@ pub enum ProblemKind {
     State(StateFault),
     /// Something about a search for the best ladder.
     Ladder(LadderFault),
+    /// Something about the ground of a leg, or the upkeep of the road.
+    Ground(GroundFault),
 }

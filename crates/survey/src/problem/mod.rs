@@ -10,7 +10,9 @@ mod wording;
 use std::ops::Range;
 
 pub use detail::{Condition, Ordered, Reference, SizeFault, SpacingBasis, UnitSlip};
-pub use fault::{ApprovalFault, DateFault, LadderFault, PermitFault, StateFault, UnitFault};
+pub use fault::{
+    ApprovalFault, DateFault, GroundFault, LadderFault, PermitFault, StateFault, UnitFault,
+};
 pub use kind::ProblemKind;
 pub use print::report;
 pub use severity::Severity;

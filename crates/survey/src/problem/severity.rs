@@ -1,6 +1,6 @@
 //! Which problems stop a haul, and which only want to be looked at.
 
-use super::ProblemKind;
+use super::{GroundFault, ProblemKind};
 
 /// Whether a problem stops the haul it touches.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -25,6 +25,7 @@ impl ProblemKind {
             | Self::PressureInPsi { .. }
             | Self::ImportFinding { .. }
             | Self::SpeedInMilesAnHour { .. }
+            | Self::Ground(GroundFault::AggregateWeaker)
             | Self::NoHauls => Severity::Warning,
             Self::Approval(fault) => fault.severity(),
             Self::Permit(fault) => fault.severity(),

@@ -2,6 +2,7 @@
 
 mod approval;
 mod date;
+mod ground;
 mod ladder;
 mod permit;
 mod state;
@@ -9,6 +10,7 @@ mod unit;
 
 pub use approval::ApprovalFault;
 pub use date::DateFault;
+pub use ground::GroundFault;
 pub use ladder::LadderFault;
 pub use permit::PermitFault;
 pub use state::StateFault;

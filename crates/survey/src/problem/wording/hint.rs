@@ -184,6 +184,7 @@ pub(in crate::problem) fn hint(problem: &Problem) -> Option<String> {
         ProblemKind::Unit(fault) => return super::unit::hint(fault),
         ProblemKind::State(fault) => super::state::hint(fault).into(),
         ProblemKind::Ladder(fault) => super::ladder::hint(fault).into(),
+        ProblemKind::Ground(fault) => super::ground::hint(fault).into(),
         ProblemKind::TooFew { .. }
         | ProblemKind::TooMany { .. }
         | ProblemKind::TextTooShort { .. }

@@ -232,6 +232,7 @@ pub(in crate::problem) fn message(problem: &Problem) -> String {
         ProblemKind::Unit(fault) => super::unit::message(fault, key, value),
         ProblemKind::State(fault) => super::state::message(fault),
         ProblemKind::Ladder(fault) => super::ladder::message(fault),
+        ProblemKind::Ground(fault) => super::ground::message(fault),
     }
 }
 

@@ -2,6 +2,7 @@
 
 mod approval;
 mod date;
+mod ground;
 mod hint;
 mod ladder;
 mod message;
