@@ -6,8 +6,10 @@
 pub mod caution;
 pub mod chance;
 pub mod change;
+pub mod cost;
 pub mod cycles;
 mod drive;
+pub mod effect;
 pub mod hold;
 pub mod ladder;
 pub mod morning;
