@@ -19,6 +19,7 @@ const LANGUAGES: &[Files] = &[(
         ("cautions.ftl", include_str!("../texts/en/cautions.ftl")),
         ("commands.ftl", include_str!("../texts/en/commands.ftl")),
         ("chart.ftl", include_str!("../texts/en/chart.ftl")),
+        ("issued.ftl", include_str!("../texts/en/issued.ftl")),
         ("limits.ftl", include_str!("../texts/en/limits.ftl")),
         ("plan.ftl", include_str!("../texts/en/plan.ftl")),
         ("requests.ftl", include_str!("../texts/en/requests.ftl")),

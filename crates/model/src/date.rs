@@ -20,6 +20,17 @@ pub struct NoSuchDay {
     pub day: u8,
 }
 
+/// A text that is not a day.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum NotADay {
+    /// It has another form.
+    #[error("'{0}' is not a day; year-month-day is wanted, such as 2027-03-01")]
+    Form(String),
+    /// It has the form, and no calendar holds it.
+    #[error(transparent)]
+    NoSuchDay(#[from] NoSuchDay),
+}
+
 impl Date {
     /// Makes a day.
     ///
@@ -57,5 +68,31 @@ impl Date {
 impl std::fmt::Display for Date {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         write!(f, "{:04}-{:02}-{:02}", self.year, self.month, self.day)
+    }
+}
+
+/// Reads `2027-03-01`.
+///
+/// ```
+/// use model::date::Date;
+/// assert_eq!("2027-03-01".parse(), Date::new(2027, 3, 1).map_err(Into::into));
+/// assert!("2027-02-29".parse::<Date>().is_err());
+/// assert!("1.3.2027".parse::<Date>().is_err());
+/// ```
+impl std::str::FromStr for Date {
+    type Err = NotADay;
+
+    fn from_str(text: &str) -> Result<Self, NotADay> {
+        let form = || NotADay::Form(text.to_owned());
+        let parts: Vec<&str> = text.split('-').collect();
+        let [year, month, day] = parts[..] else { return Err(form()) };
+        let all_digits = |part: &str| part.bytes().all(|byte| byte.is_ascii_digit());
+        if [year, month, day].map(str::len) != [4, 2, 2]
+            || !parts.iter().all(|part| all_digits(part))
+        {
+            return Err(form());
+        }
+        let number = |part: &str| part.parse().map_err(|_| form());
+        Ok(Self::new(year.parse().map_err(|_| form())?, number(month)?, number(day)?)?)
     }
 }

@@ -1,8 +1,9 @@
-//! Use cases: a survey opened, its hauls planned, a planned haul simulated.
+//! Use cases: a survey opened, its hauls planned, a planned haul simulated, a plan issued.
 //!
 //! The parts below know nothing of each other; here they are joined, on as many threads
 //! as there are, with results in the order of the survey whatever finishes first.
 
+mod issue;
 mod open;
 mod planning;
 mod requests;
@@ -10,6 +11,11 @@ mod search;
 mod simulation;
 mod threads;
 
+pub use issue::{
+    Change, FileChange, Hash, InForce, InputFile, IssueError, IssueTerms, Issued, IssuedFault,
+    IssuedPlan, IssuedProblem, StaleCause, Staleness, in_force, issue, issued, issued_problems,
+    registered, stale,
+};
 pub use open::{OpenError, Opened};
 pub use planning::{Planned, PlanningError, plan_hauls};
 pub use requests::{ApprovalRequest, HaulLines, approval_requests};

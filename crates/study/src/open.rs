@@ -10,6 +10,8 @@ use survey::{Folder, Problem, ReadError, Severity, Survey};
 pub struct Opened {
     /// Where it lies.
     pub path: PathBuf,
+    /// The day that decides which approvals and permits count.
+    pub day: Date,
     /// Its files.
     pub folder: Folder,
     /// Its checked values; `None` if `survey.toml` itself is unusable.
@@ -32,9 +34,17 @@ impl Opened {
     /// # Errors
     /// [`OpenError`] if the folder cannot be read; problems of its contents are in the value.
     pub fn read(path: &Path) -> Result<Self, OpenError> {
+        Self::read_as_of(path, today())
+    }
+
+    /// Reads and checks the survey in a folder as it stands on a day.
+    ///
+    /// # Errors
+    /// [`OpenError`] if the folder cannot be read; problems of its contents are in the value.
+    pub fn read_as_of(path: &Path, day: Date) -> Result<Self, OpenError> {
         let folder = Folder::read(path)?;
-        let (survey, problems) = survey::load(&folder, today());
-        Ok(Self { path: path.to_owned(), folder, survey, problems })
+        let (survey, problems) = survey::load(&folder, day);
+        Ok(Self { path: path.to_owned(), day, folder, survey, problems })
     }
 
     /// Problems that keep something from being used.

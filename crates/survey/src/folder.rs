@@ -76,7 +76,7 @@ impl Folder {
         &self.refused
     }
 
-    /// Takes in a folder from the disk; hidden files and `plans/` are left alone.
+    /// Takes in a folder from the disk; hidden files are left alone.
     ///
     /// Files over [`LARGEST_FILE`] and links that lead out of the folder are refused one by one
     /// and reported by [`load`](crate::load).
@@ -112,7 +112,7 @@ impl Folder {
         entries.sort_by_key(fs::DirEntry::file_name);
         for entry in entries {
             let name = entry.file_name().to_string_lossy().into_owned();
-            if name.starts_with('.') || (depth == 0 && name == "plans") {
+            if name.starts_with('.') {
                 continue;
             }
             let path = if path.is_empty() { name } else { format!("{path}/{name}") };

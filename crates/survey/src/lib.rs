@@ -18,14 +18,16 @@ pub mod schema;
 pub mod sheet;
 pub mod track;
 mod write;
+mod written;
 
 pub use approval::{Approval, Asked, AskedLoad, Recommended};
 pub use folder::{Folder, LARGEST_FILE, ReadError};
-pub use load::{Imported, Survey, UnitProfile, load};
+pub use load::{HaulBasis, Imported, Survey, UnitProfile, load};
 pub use new::{demos, write_demo, write_starter};
 pub use problem::{
     ApprovalFault, Condition, DateFault, LadderFault, Ordered, PermitFault, Problem, ProblemKind,
     Reference, Severity, SizeFault, SpacingBasis, StateFault, UnitFault, UnitSlip, report,
 };
 pub use register::{FittedTire, FittedValue, Mate, Measured, Position, Sensor, Side, Unit, Wheel};
-pub use write::{WriteError, replace};
+pub use write::{WriteError, create, replace};
+pub use written::written_values;

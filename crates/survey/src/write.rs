@@ -40,12 +40,12 @@ pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), WriteError> {
     Ok(())
 }
 
-/// Writes a file that must not be there yet.
+/// Writes a file that must not be there yet; its folder is made if need be.
 ///
 /// # Errors
 /// [`WriteError::Exists`] if it is, even if it came meanwhile; [`WriteError::Refused`] if the
 /// system does not let it.
-pub(crate) fn create(path: &Path, bytes: &[u8]) -> Result<(), WriteError> {
+pub fn create(path: &Path, bytes: &[u8]) -> Result<(), WriteError> {
     match prepared(path, bytes)?.persist_noclobber(path) {
         Ok(_) => Ok(()),
         Err(error) if error.error.kind() == io::ErrorKind::AlreadyExists => {

@@ -5,12 +5,14 @@
 //! `language` knows the words for.
 
 mod cycles;
+mod issued;
 mod plan;
 mod problems;
 mod requests;
 mod run;
 
 pub use cycles::{CycleSpreadView, SampledCycleView, TenthsView};
+pub use issued::{FrozenPlan, InForceView, IssuedPlanView, PlansDocument, StaleFileView, frozen};
 pub use plan::{
     AxleGroupView, CautionView, CellView, ChangePointView, ConsequenceView, CycleView,
     FixedGroupView, LadderSearchView, LadenOptionView, LimitView, MorningView, PhaseView,

@@ -2,6 +2,7 @@
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use study::IssuedProblem;
 use survey::{Problem, Severity};
 
 /// One problem.
@@ -34,18 +35,37 @@ pub struct CheckDocument {
     pub errors: usize,
     /// Problems that only need a look.
     pub warnings: usize,
-    /// All of them, in order of file and line.
+    /// All of them, in order of file and line; issued plans last.
     pub problems: Vec<ProblemView>,
+}
+
+fn severity(severity: Severity) -> String {
+    match severity {
+        Severity::Error => "error",
+        Severity::Warning => "warning",
+    }
+    .to_owned()
+}
+
+impl From<&IssuedProblem> for ProblemView {
+    fn from(problem: &IssuedProblem) -> Self {
+        Self {
+            severity: severity(problem.severity()),
+            file: problem.file.clone(),
+            line: problem.line(),
+            column: None,
+            key: None,
+            value: None,
+            message: problem.fault.message(),
+            hint: problem.fault.hint(),
+        }
+    }
 }
 
 impl From<&Problem> for ProblemView {
     fn from(problem: &Problem) -> Self {
         Self {
-            severity: match problem.severity {
-                Severity::Error => "error",
-                Severity::Warning => "warning",
-            }
-            .to_owned(),
+            severity: severity(problem.severity),
             file: problem.file.clone(),
             line: problem.line,
             column: problem.column,
@@ -58,14 +78,16 @@ impl From<&Problem> for ProblemView {
 }
 
 impl CheckDocument {
-    /// Makes the document.
-    pub fn new(problems: &[Problem]) -> Self {
-        let errors = problems.iter().filter(|p| p.severity == Severity::Error).count();
+    /// Makes the document: problems of the survey's files, then those of its issued plans.
+    pub fn new(problems: &[Problem], issued: &[IssuedProblem]) -> Self {
+        let of_files = problems.iter().map(ProblemView::from);
+        let problems: Vec<_> = of_files.chain(issued.iter().map(ProblemView::from)).collect();
+        let errors = problems.iter().filter(|problem| problem.severity == "error").count();
         Self {
             schema: "airtide.check/1".to_owned(),
             errors,
             warnings: problems.len() - errors,
-            problems: problems.iter().map(ProblemView::from).collect(),
+            problems,
         }
     }
 }

@@ -2,6 +2,7 @@
 
 mod approvals;
 mod calc;
+mod issue;
 mod survey;
 
 use clap::builder::{PossibleValuesParser, TypedValueParser};
@@ -13,6 +14,7 @@ pub use calc::{
     CalcArgs, ColdPressureArgs, DeflectionArgs, FillTimeArgs, FlowArgs, GradeSpeedArgs, LoadRule,
     TireLoadArgs, TkphArgs, Topic, VentTimeArgs,
 };
+pub use issue::{IssueArgs, PlansArgs};
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};
 
 /// Plans on-board variable tire pressure for heavy-haul fleets, offline.
@@ -60,6 +62,7 @@ pub enum Command {
     New(NewArgs),
     Check(CheckArgs),
     Plan(PlanArgs),
+    Plans(PlansArgs),
     Simulate(SimulateArgs),
     Approvals(ApprovalsArgs),
     Calc(CalcArgs),

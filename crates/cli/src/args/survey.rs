@@ -6,6 +6,8 @@ use clap::Args;
 use clap::builder::PossibleValuesParser;
 use quantity::Time;
 
+use super::IssueArgs;
+
 /// Write a survey to start from
 ///
 /// Without --demo it is a small complete survey with comments, of invented names. Nothing that
@@ -66,6 +68,9 @@ pub struct PlanArgs {
     /// Write over the chart file if it is there already
     #[arg(long, requires = "chart")]
     pub force: bool,
+    /// Flags of issuing.
+    #[command(flatten)]
+    pub issue: IssueArgs,
 }
 
 /// Drive the hauls of a survey by their plan and print the run in time

@@ -1,8 +1,10 @@
 //! `airtide check`
 
+use study::{IssuedProblem, issued, issued_problems};
+use survey::Severity;
 use view::CheckDocument;
 
-use super::opened::{counted, one_line, open};
+use super::opened::{counts, one_line, open};
 use crate::args::{CheckArgs, GlobalArgs};
 use crate::outcome::{Failure, Outcome};
 use crate::terminal::Terminal;
@@ -15,11 +17,12 @@ pub(super) fn run(
 ) -> Result<Outcome, Failure> {
     let opened = open(&args.survey)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
+    let of_plans = issued_problems(&opened, &issued(&opened.folder));
     if global.json {
-        terminal.document(&CheckDocument::new(&opened.problems))?;
+        terminal.document(&CheckDocument::new(&opened.problems, &of_plans))?;
     } else {
         let color = terminal.colors_output();
-        let told: String = opened
+        let mut told: String = opened
             .problems
             .iter()
             .map(|problem| {
@@ -31,15 +34,23 @@ pub(super) fn run(
                 }
             })
             .collect();
+        told.extend(of_plans.iter().map(|problem| format!("{problem}\n")));
         terminal.data(&told)?;
     }
+    let errors = opened.errors().count() + errors(&of_plans);
+    let warnings = opened.problems.len() + of_plans.len() - errors;
+    terminal.talk(&format!("{}\n", counts(errors, warnings, &words)))?;
     terminal.talk(&summary(&opened, &words))?;
-    Ok(if opened.errors().next().is_some() { Outcome::Problems } else { Outcome::Done })
+    Ok(if errors > 0 { Outcome::Problems } else { Outcome::Done })
 }
 
-/// What was found, and which hauls can be planned.
+fn errors(of_plans: &[IssuedProblem]) -> usize {
+    of_plans.iter().filter(|problem| problem.severity() == Severity::Error).count()
+}
+
+/// How tables were read, and which hauls can be planned.
 fn summary(opened: &study::Opened, words: &Words) -> String {
-    let mut text = format!("{}\n", counted(opened, words));
+    let mut text = String::new();
     if let Some(survey) = &opened.survey {
         for import in &survey.imports {
             let args: [(&str, &dyn std::fmt::Display); 2] =

@@ -4,10 +4,12 @@ mod approvals;
 mod calc;
 mod check;
 mod completions;
+mod issue;
 mod man;
 mod new;
 mod opened;
 mod plan;
+mod plans;
 mod schema;
 mod simulate;
 
@@ -20,7 +22,9 @@ pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<
     match command {
         Command::New(args) => new::run(&args, global, terminal),
         Command::Check(args) => check::run(&args, global, terminal),
+        Command::Plan(args) if args.issue.issue => issue::run(args, global, terminal),
         Command::Plan(args) => plan::run(args, global, terminal),
+        Command::Plans(args) => plans::run(&args, global, terminal),
         Command::Simulate(args) => simulate::run(args, global, terminal),
         Command::Approvals(args) => approvals::run(&args, global, terminal),
         Command::Calc(args) => calc::run(&args, global, terminal),

@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use model::date::Date;
 use quantity::Time;
 use study::Opened;
 use survey::Problem;
@@ -13,6 +14,11 @@ use crate::words::Words;
 /// Reads a survey; a path that is no folder is a wrong call.
 pub(super) fn open(path: &Path) -> Result<Opened, Failure> {
     Opened::read(path).map_err(Failure::call)
+}
+
+/// The same as it stands on a day.
+pub(super) fn open_as_of(path: &Path, day: Date) -> Result<Opened, Failure> {
+    Opened::read_as_of(path, day).map_err(Failure::call)
 }
 
 /// Tells the problems of a survey on standard error, one line each, with their count.
@@ -45,7 +51,10 @@ pub(super) fn one_line(problem: &Problem, opened: &Opened) -> String {
 /// `2 errors, 1 warning`.
 pub(super) fn counted(opened: &Opened, words: &Words) -> String {
     let errors = opened.errors().count();
-    let warnings = opened.problems.len() - errors;
+    counts(errors, opened.problems.len() - errors, words)
+}
+
+pub(super) fn counts(errors: usize, warnings: usize, words: &Words) -> String {
     format!("{}, {}", words.count("check-errors", errors), words.count("check-warnings", warnings))
 }
 

@@ -2,7 +2,7 @@
 
 use schemars::schema_for;
 use serde_json::{Map, Value};
-use view::{CheckDocument, PlanDocument, RequestsDocument, RunView};
+use view::{CheckDocument, FrozenPlan, PlanDocument, PlansDocument, RequestsDocument, RunView};
 
 use crate::args::SchemaArgs;
 use crate::calc::CalcDocument;
@@ -33,6 +33,8 @@ fn all() -> Map<String, Value> {
     let documents = [
         ("check", schema_for!(CheckDocument)),
         ("plan", schema_for!(PlanDocument)),
+        ("issued", schema_for!(FrozenPlan)),
+        ("plans", schema_for!(PlansDocument)),
         ("requests", schema_for!(RequestsDocument)),
         ("run", schema_for!(RunView)),
         ("calc", schema_for!(CalcDocument)),

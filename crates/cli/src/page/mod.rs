@@ -2,6 +2,7 @@
 
 mod csv;
 mod plan;
+mod plans;
 mod quantities;
 mod requests;
 mod sheet;
@@ -9,6 +10,7 @@ mod text;
 
 pub use csv::{csv_of, csv_of_cycles};
 pub use plan::{Extent, plan};
+pub use plans::plans;
 pub use quantities::fine;
 pub use requests::{csv_of_requests, letters};
 pub use text::{labelled, line, paragraph};

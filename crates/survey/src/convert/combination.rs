@@ -43,6 +43,8 @@ pub(crate) struct Assembly {
     pub origins: Vec<Origin>,
     /// Types of the vehicles, by their files.
     pub types: Vec<String>,
+    /// The vehicles as the file names them: types or fleet numbers.
+    pub members: Vec<String>,
     /// The truck's file.
     pub truck: Document,
     /// The combination's own file.
@@ -113,6 +115,7 @@ pub(crate) fn assemble(
         combination,
         origins,
         types: fleet.iter().map(|member| member.vehicle.to_owned()).collect(),
+        members: file.data.vehicles.clone(),
         truck: truck.document.clone(),
         document: file.document.clone(),
     })

@@ -13,7 +13,7 @@ pub(super) const REGISTERS: [&str; 3] = ["units.toml", "units.csv", "units.xlsx"
 const FOLDERS: [&str; 8] =
     ["tires", "vehicles", "combinations", "routes", "hauls", "permits", "approvals", "plans"];
 
-pub(super) fn is_toml(path: &str) -> bool {
+pub(crate) fn is_toml(path: &str) -> bool {
     path.rsplit_once('.').is_some_and(|(_, ending)| ending.eq_ignore_ascii_case("toml"))
 }
 

@@ -11,8 +11,8 @@ use model::haul_cycle::HaulCycle;
 use model::tire::Tire;
 use quantity::Speed;
 
-use self::files::{SURVEY, catalog, is_toml, path_of, read, unread_files};
-use self::parts::Resting;
+pub(crate) use self::files::is_toml;
+use self::files::{SURVEY, catalog, path_of, read, unread_files};
 use crate::approval::Approval;
 use crate::convert::{Catalog, Loaded};
 use crate::file::{HaulFile, SurveyFile, UnitsWord, VehicleFile};
@@ -42,6 +42,22 @@ pub struct Imported {
     pub read_so: Vec<String>,
 }
 
+/// What a haul rests on.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct HaulBasis {
+    /// Every file of the survey that it uses, by path.
+    pub files: BTreeSet<String>,
+    /// The vehicles of its combination, each a type or a fleet number, as the survey names them.
+    pub members: Vec<String>,
+}
+
+impl HaulBasis {
+    /// Whether a unit may take a place in the combination.
+    pub fn has_place_for(&self, unit: &Unit) -> bool {
+        self.members.iter().any(|member| *member == unit.number || *member == unit.vehicle)
+    }
+}
+
 /// A survey whose values were checked.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Survey {
@@ -67,6 +83,8 @@ pub struct Survey {
     pub fleet: Vec<Unit>,
     /// Hauls without errors, in order of name.
     pub hauls: Vec<HaulCycle>,
+    /// What each of them rests on, by its name.
+    pub bases: BTreeMap<String, HaulBasis>,
     /// Names of all hauls that have a file, with or without errors.
     pub haul_names: Vec<String>,
 }
@@ -133,9 +151,7 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
         .filter(|problem| problem.severity == Severity::Error)
         .map(|problem| problem.file.as_str())
         .collect();
-    cycles.retain(|Resting { rests_on, .. }| {
-        !rests_on.iter().any(|file| broken.contains(file.as_str()))
-    });
+    cycles.retain(|(_, basis)| !basis.files.iter().any(|file| broken.contains(file.as_str())));
     let survey = survey?.data;
     Some(Survey {
         name: survey.name,
@@ -157,7 +173,8 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
         imports: tires.imports,
         approvals: tires.approvals,
         fleet: fleet.units,
-        hauls: cycles.into_iter().map(|cycle| cycle.made).collect(),
+        bases: cycles.iter().map(|(made, basis)| (made.name.clone(), basis.clone())).collect(),
+        hauls: cycles.into_iter().map(|(made, _)| made).collect(),
         haul_names: hauls.into_keys().collect(),
     })
 }

@@ -7,8 +7,8 @@ use model::date::Date;
 use model::haul_cycle::HaulCycle;
 use model::tire::Tire;
 
-use super::Imported;
 use super::files::{REGISTERS, SURVEY, catalog, path_of, read};
+use super::{HaulBasis, Imported};
 use crate::approval::Approval;
 use crate::convert::{
     Assembly, Catalog, Loaded, PlannedRoute, Terms, Written, approval, approve, assemble, haul,
@@ -32,6 +32,7 @@ pub(super) struct Resting<T> {
 pub(super) struct Tires {
     pub models: Catalog<Arc<Tire>>,
     pub rims: BTreeMap<String, String>,
+    pub tables: BTreeMap<String, String>,
     pub imports: Vec<Imported>,
     pub approvals: Vec<Approval>,
 }
@@ -90,12 +91,24 @@ pub(super) fn tires(
         .iter()
         .filter_map(|(name, file)| Some((name.clone(), file.as_ref()?.data.rim.size.clone()?)))
         .collect();
+    let tables = files
+        .iter()
+        .filter_map(|(name, file)| {
+            Some((name.clone(), file.as_ref()?.data.maker_rows_file.clone()?))
+        })
+        .collect();
     Tires {
         rims,
+        tables,
         imports,
         models: made.into_iter().map(|(name, tire)| (name, tire.map(Arc::new))).collect(),
         approvals: written.into_iter().map(|one| one.approval).collect(),
     }
+}
+
+/// The path of a file as the folder knows it.
+fn inside_path(written: &str) -> String {
+    written.replace('\\', "/")
 }
 
 /// The register of units, with the file it was read from.
@@ -161,6 +174,7 @@ pub(super) fn combinations(
                 let groups = made.combination.groups.iter();
                 for tire in groups.flat_map(model::vehicle::AxleGroup::tire_models) {
                     rests_on.insert(path_of("tires", &tire.name));
+                    rests_on.extend(tires.tables.get(&tire.name).map(|path| inside_path(path)));
                     let given = tires.approvals.iter().filter(|one| one.tire == tire.name);
                     rests_on.extend(given.map(|one| one.file.clone()));
                 }
@@ -201,7 +215,7 @@ pub(super) fn routes(
                 let over: Vec<&Terms> = all.iter().filter(|terms| terms.route == name).collect();
                 let mut rests_on = unclear.clone();
                 rests_on.insert(path_of("routes", &name));
-                rests_on.extend(file.data.track.clone());
+                rests_on.extend(file.data.track.as_deref().map(inside_path));
                 rests_on.extend(over.iter().map(|terms| terms.file().to_owned()));
                 let made = route(&name, &file, folder, &over, problems)?;
                 Some(Resting { made, rests_on })
@@ -211,7 +225,7 @@ pub(super) fn routes(
         .collect()
 }
 
-/// The cycle of a haul file with the files it rests on.
+/// The cycle of a haul file with what it rests on.
 pub(super) fn cycle(
     name: &str,
     file: &Loaded<HaulFile>,
@@ -219,7 +233,7 @@ pub(super) fn cycle(
     combinations: &Catalog<Resting<Assembly>>,
     routes: &Catalog<Resting<PlannedRoute>>,
     problems: &mut Vec<Problem>,
-) -> Option<Resting<HaulCycle>> {
+) -> Option<(HaulCycle, HaulBasis)> {
     let (data, document) = (&file.data, &file.document);
     if let Some(survey) = survey {
         check::haul_file(file, survey, problems);
@@ -243,5 +257,6 @@ pub(super) fn cycle(
     let mut rests_on = BTreeSet::from([SURVEY.to_owned(), path_of("hauls", name)]);
     rests_on.extend(combination.rests_on.iter().cloned());
     rests_on.extend(route.rests_on.iter().cloned());
-    Some(Resting { made, rests_on })
+    let basis = HaulBasis { files: rests_on, members: combination.made.members.clone() };
+    Some((made, basis))
 }

@@ -49,7 +49,7 @@ impl From<&Planned> for PlanView {
                 .ladder
                 .cells()
                 .iter()
-                .map(|cell| ladder::cell(haul, cell, plan.ladder.uses[cell.id.rung].used))
+                .map(|cell| ladder::cell(haul, &plan.ladder, cell))
                 .collect(),
             ladder_search: planned.search.as_ref().map(search::search),
             fixed_groups: plan.fixed.iter().map(|group| ladder::fixed(haul, group)).collect(),

@@ -4,7 +4,7 @@ use model::haul_cycle::HaulCycle;
 use model::source::{Citation, Standing};
 use model::vehicle::{AxleGroup, Rung};
 use plan::window::{Added, Basis, Impossible, Limit, MaximumKind, MinimumKind};
-use plan::{Approval, Cell, FixedGroup, MorningAfter};
+use plan::{Approval, Cell, DriverShows, FixedGroup, Ladder, MorningAfter};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -121,6 +121,12 @@ pub struct CellView {
     pub stack: Vec<StackView>,
     /// `maker`, `standard`, `needs approval` or `not possible`.
     pub approval: String,
+    /// What paper for drivers shows: `set`, `road pressure` or `dash`.
+    #[serde(default = "dash")]
+    pub driver: String,
+    /// That value, as the controller reads it; `null` for a dash.
+    #[serde(default)]
+    pub driver_set_kpa: Option<f64>,
     /// Why it is not possible.
     pub not_possible_because: Option<String>,
     /// Numbers of that reason, by name with unit.
@@ -362,8 +368,24 @@ pub(super) fn impossible(why: &Impossible) -> (String, Vec<(&'static str, f64)>)
     (name.to_owned(), with)
 }
 
-pub(super) fn cell(haul: &HaulCycle, cell: &Cell, used: bool) -> CellView {
+/// Where a document from before the mark says nothing, a driver is shown nothing.
+fn dash() -> String {
+    "dash".to_owned()
+}
+
+/// The mark of a cell and the cell whose value is shown.
+fn driver<'a>(ladder: &'a Ladder, cell: &'a Cell) -> (&'static str, Option<&'a Cell>) {
+    match ladder.driver_shows(cell.id) {
+        Some(DriverShows::Set) => ("set", Some(cell)),
+        Some(DriverShows::RoadPressure) => ("road pressure", ladder.road_cell(cell.id)),
+        Some(DriverShows::Dash) | None => ("dash", None),
+    }
+}
+
+pub(super) fn cell(haul: &HaulCycle, ladder: &Ladder, cell: &Cell) -> CellView {
     let combination = &haul.combination;
+    let used = ladder.uses[cell.id.rung].used;
+    let (driver, shown) = driver(ladder, cell);
     let state = &combination.load_states[cell.id.load_state];
     let minimum = cell.window.as_ref().map(plan::Window::governing_minimum);
     let maximum = cell.window.as_ref().map(plan::Window::governing_maximum);
@@ -403,6 +425,10 @@ pub(super) fn cell(haul: &HaulCycle, cell: &Cell, used: bool) -> CellView {
             })
             .collect(),
         approval: approval(cell.approval).to_owned(),
+        driver: driver.to_owned(),
+        driver_set_kpa: shown
+            .and_then(|cell| cell.set.as_ref())
+            .map(|set| set.as_controller_reads.as_kpa()),
         not_possible_because: why.as_ref().map(|why| why.0.clone()),
         not_possible_with: why
             .into_iter()
