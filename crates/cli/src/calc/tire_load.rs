@@ -5,10 +5,8 @@ use model::source::{Citation, Standing};
 use model::tire::load_inflation::{
     Exponent, LoadInflationError, TRA_RADIAL, carried_load, required_pressure,
 };
-use model::tire::low_speed::{
-    LowSpeedError, TRA_LOW_SPEED, restricted_speed_pressure, tra_allowance,
-};
-use model::tire::r54::{MAKER_NEEDED_UNDER, load_only_backwards, r54_allowance};
+use model::tire::low_speed::{restricted_speed_load, restricted_speed_pressure};
+use model::tire::r54::{MAKER_NEEDED_UNDER, load_only_backwards, r54_load};
 use model::tire::{Construction, RatedPoint, SizeClass, StandardsBody};
 use quantity::{ColdPressure, Mass, PressureDifference, Speed};
 
@@ -185,56 +183,31 @@ impl Request {
 
     fn load_at(&self, pressure: ColdPressure) -> Result<Found, Failure> {
         let (rated, exponent) = (self.rated, &self.exponent);
-        let at_rated_speed = carried_load(rated, pressure, exponent).map_err(Failure::input)?;
-        let (load, under) = (at_rated_speed.load, at_rated_speed.under_usual_tables);
         match &self.rule {
-            Rule::None => Ok(Found::plain(pressure, load, under)),
-            Rule::Tra { class, cap } => self.tra_load(pressure, *class, *cap),
-            Rule::R54 { load_index, symbol, cap } => {
-                let allowance = r54_allowance(*load_index, symbol, *cap).map_err(Failure::input)?;
+            Rule::None => {
+                let found = carried_load(rated, pressure, exponent).map_err(Failure::input)?;
+                Ok(Found::plain(pressure, found.load, found.under_usual_tables))
+            }
+            Rule::Tra { class, cap } => {
+                let found = restricted_speed_load(rated, pressure, exponent, *class, *cap)
+                    .map_err(Failure::input)?;
                 Ok(Found {
-                    allowance_pct: allowance.load_pct,
-                    citation: Some(allowance.citation),
-                    ..Found::plain(pressure, load * (1.0 + allowance.load_pct / 100.0), under)
+                    allowance_pct: found.load_allowance_pct,
+                    addition: found.pressure_addition,
+                    citation: Some(found.citation),
+                    ..Found::plain(pressure, found.load, found.under_usual_tables)
+                })
+            }
+            Rule::R54 { load_index, symbol, cap } => {
+                let found = r54_load(rated, pressure, exponent, *load_index, symbol, *cap)
+                    .map_err(Failure::input)?;
+                Ok(Found {
+                    allowance_pct: found.allowance.load_pct,
+                    citation: Some(found.allowance.citation),
+                    ..Found::plain(pressure, found.load, found.under_usual_tables)
                 })
             }
         }
-    }
-
-    /// The row that covers the cap and carries most at this pressure, its added pressure taken off.
-    fn tra_load(
-        &self,
-        pressure: ColdPressure,
-        class: SizeClass,
-        cap: Speed,
-    ) -> Result<Found, Failure> {
-        if cap < Speed::ZERO {
-            return Err(Failure::input(LowSpeedError::NegativeSpeed { cap }));
-        }
-        let mut rows = tra_allowance(class, cap).peekable();
-        if rows.peek().is_none() {
-            return Err(Failure::input(LowSpeedError::AboveTable { cap }));
-        }
-        let carried = rows.filter_map(|(row, grant)| {
-            let table = pressure - grant.pressure_addition;
-            let found = carried_load(self.rated, table, &self.exponent).ok()?;
-            let load = found.load * (1.0 + grant.load_pct / 100.0);
-            let changes =
-                grant.load_pct != 0.0 || grant.pressure_addition > PressureDifference::ZERO;
-            let citation = changes.then(|| {
-                Citation::of(TRA_LOW_SPEED, Standing::FromMemory)
-                    .at(format!("row {} mph", row.band))
-            });
-            Some(Found {
-                allowance_pct: grant.load_pct,
-                addition: grant.pressure_addition,
-                citation,
-                ..Found::plain(pressure, load, found.under_usual_tables)
-            })
-        });
-        carried
-            .max_by(|a, b| a.load.total_cmp(&b.load))
-            .ok_or_else(|| Failure::input(LoadInflationError::NoPressure { pressure }))
     }
 }
 

@@ -6,7 +6,7 @@
 use quantity::{ColdPressure, Mass, Speed};
 
 use super::RatedPoint;
-use super::load_inflation::{Exponent, LoadInflationError, required_pressure};
+use super::load_inflation::{Exponent, LoadInflationError, carried_load, required_pressure};
 use super::speed_symbol::{SpeedSymbol, UnknownSpeedSymbol};
 use crate::source::{Citation, Key, Standing};
 
@@ -218,6 +218,44 @@ pub fn load_only_backwards(
     })
 }
 
+/// A load that a pressure carries with the regulation's allowance.
+#[derive(Debug, Clone, PartialEq)]
+pub struct R54Load {
+    /// Load on one tire.
+    pub load: Mass,
+    /// The load allowance in it.
+    pub allowance: R54Allowance,
+    /// Whether the power law was used under the pressure where published truck tables begin.
+    pub under_usual_tables: bool,
+}
+
+/// The load that a cold pressure carries under a speed cap: `L_r (P/P_r)^n (1 + b)`.
+///
+/// # Validity
+/// As [`r54_allowance`]. The regulation states b at the rated pressure; at less it is our reading.
+///
+/// # Errors
+/// [`R54Error`], also for a pressure of zero or less.
+///
+/// # Source
+/// [`UN_R54`] for b, the exponent's citation for n.
+pub fn r54_load(
+    rated: RatedPoint,
+    pressure: ColdPressure,
+    exponent: &Exponent,
+    load_index: u16,
+    symbol: &str,
+    cap: Speed,
+) -> Result<R54Load, R54Error> {
+    let allowance = r54_allowance(load_index, symbol, cap)?;
+    let carried = carried_load(rated, pressure, exponent)?;
+    Ok(R54Load {
+        load: carried.load * (1.0 + allowance.load_pct / 100.0),
+        allowance,
+        under_usual_tables: carried.under_usual_tables,
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use proptest::prelude::*;
@@ -295,6 +333,8 @@ mod tests {
                 let found = load_only_backwards(rated, load, &n, 156, "L", cap).unwrap();
                 assert!((found.pressure.as_kpa() - expected).abs() < 1.0, "{kmh}");
                 assert_eq!(found.maker_needed, kmh < 50.0);
+                let back = r54_load(rated, found.pressure, &n, 156, "L", cap).unwrap();
+                assert!((back.load / load - 1.0).abs() < 1e-12, "{kmh}");
             }
         }
     }
