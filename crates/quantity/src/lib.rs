@@ -24,7 +24,8 @@ mod temperature;
 pub use flow::{MassFlow, SonicConductance, VolumeFlow};
 pub use kind::NotFinite;
 pub use mechanics::{
-    Area, Density, Energy, Force, Length, Mass, Power, RotationalSpeed, Speed, Time, Volume,
+    Area, Density, Energy, Force, Length, Mass, Power, RotationalSpeed, SpecificPower, Speed, Time,
+    Volume,
 };
 pub use parse::{ParseError, Unit};
 pub use pressure::{AbsolutePressure, ColdPressure, GaugePressure, PressureDifference, Stress};

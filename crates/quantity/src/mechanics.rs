@@ -6,6 +6,7 @@ use crate::pressure::Stress;
 /// Standard gravity, m/s², exact by definition (NIST SP 811, Appendix B.8).
 const STANDARD_GRAVITY: f64 = 9.80665;
 const KG_PER_LB: f64 = 0.45359237;
+const KW_PER_HP: f64 = 0.7456998715822702;
 
 kind! {
     /// Distance or size.
@@ -88,6 +89,15 @@ kind! {
 }
 
 kind! {
+    /// Power over the mass it moves.
+    SpecificPower ("power to weight") {
+        "kW/t" = from_kw_per_t, try_from_kw_per_t, as_kw_per_t, 1.0;
+        "hp/t" = from_hp_per_t, try_from_hp_per_t, as_hp_per_t, KW_PER_HP;
+        "hp/ton" = from_hp_per_short_ton, try_from_hp_per_short_ton, as_hp_per_short_ton, KW_PER_HP / (2.0 * KG_PER_LB);
+    }
+}
+
+kind! {
     /// Energy.
     Energy ("energy") {
         "J" = from_j, try_from_j, as_j, 1.0;
@@ -111,7 +121,20 @@ kind! {
     }
 }
 
-linear!(Length, Area, Volume, Mass, Force, Time, Speed, Power, Energy, Density, RotationalSpeed);
+linear!(
+    Length,
+    Area,
+    Volume,
+    Mass,
+    Force,
+    Time,
+    Speed,
+    Power,
+    SpecificPower,
+    Energy,
+    Density,
+    RotationalSpeed
+);
 
 impl Mass {
     /// The weight of this mass under standard gravity.
@@ -167,6 +190,8 @@ mod tests {
         near(Force::from_lbf(1.0).as_n(), 4.448222);
         near(Force::from_kip(1.0).as_n(), 4.448222e3);
         near(Power::from_hp(1.0).as_w(), 7.456999e2);
+        // 2000 lb to the short ton.
+        near(SpecificPower::from_hp_per_short_ton(1.0).as_kw_per_t(), 0.8219934);
         near(Volume::from_ft3(1.0).as_m3(), 2.831685e-2);
         near(Volume::from_in3(1.0).as_m3(), 1.638706e-5);
         near(Volume::from_gal(1.0).as_m3(), 3.785412e-3);

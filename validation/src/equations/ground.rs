@@ -10,7 +10,7 @@ use model::tire::Construction;
 use model::tire::footprint::{self, ContactModel};
 use model::tire::ride::{Suspension, WheelEnd, ride_change};
 use model::tire::stiffness::{Section, Stiffness};
-use quantity::{Force, Length, Mass, Power, Stress};
+use quantity::{Force, Length, Mass, Stress};
 
 use crate::CaseError;
 use crate::inputs::{Inputs, wrong};
@@ -130,7 +130,7 @@ fn soil_vehicle(inputs: &Inputs<'_>) -> Result<SoilVehicle, CaseError> {
         tire_width: inputs.quantity("tire_width")?,
         tire_diameter: inputs.quantity("tire_diameter")?,
         clearance: inputs.quantity("clearance")?,
-        power: inputs.quantity::<Power>("power")?,
+        power_to_weight: inputs.quantity("power_to_weight")?,
         automatic: true,
         chains: false,
     })

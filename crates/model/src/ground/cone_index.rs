@@ -1,7 +1,7 @@
 //! Whether a vehicle with all axles driven gets over soft soil: its vehicle cone index against the
 //! soil's rating cone index.
 
-use quantity::{Length, Mass, Power, Stress};
+use quantity::{Length, Mass, SpecificPower, Stress};
 
 use crate::source::{Citation, Key, Standing};
 
@@ -14,7 +14,8 @@ pub const LIMITING: Key = Key("maclaurin-1997");
 /// Which layer of soil counts under a wheel.
 pub const CRITICAL_LAYER: Key = Key("erdc-sr-13-2");
 
-const LB_PER_SHORT_TON: f64 = 2000.0;
+/// Less power to weight than this counts against the vehicle.
+const WELL_POWERED: SpecificPower = SpecificPower::from_hp_per_short_ton(10.0);
 
 /// Why there is no cone index.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -82,8 +83,8 @@ pub struct SoilVehicle {
     pub tire_diameter: Length,
     /// Least ground clearance.
     pub clearance: Length,
-    /// Engine power.
-    pub power: Power,
+    /// Engine power over gross mass.
+    pub power_to_weight: SpecificPower,
     /// Automatic or hydraulic transmission, instead of manual.
     pub automatic: bool,
     /// Chains are fitted.
@@ -138,7 +139,7 @@ pub fn mobility_index(vehicle: &SoilVehicle) -> Result<f64, ConeIndexError> {
     let gf = if vehicle.chains { 1.05 } else { 1.0 };
     let wlf = w / 1000.0 / tires;
     let cf = clearance.as_in() / 10.0;
-    let ef = if vehicle.power.as_hp() >= 10.0 * w / LB_PER_SHORT_TON { 1.0 } else { 1.05 };
+    let ef = if vehicle.power_to_weight >= WELL_POWERED { 1.0 } else { 1.05 };
     let trf = if vehicle.automatic { 1.0 } else { 1.05 };
     let index = (cpf * wf / (tf * gf) + wlf - cf) * ef * trf;
     if (5.0..=300.0).contains(&index) { Ok(index) } else { Err(ConeIndexError::Index { index }) }

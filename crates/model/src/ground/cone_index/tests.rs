@@ -11,7 +11,8 @@ fn truck() -> SoilVehicle {
         tire_width: Length::from_in(14.0),
         tire_diameter: Length::from_in(49.0),
         clearance: Length::from_in(13.0),
-        power: Power::from_hp(250.0),
+        // 250 hp on 39 000 lb.
+        power_to_weight: SpecificPower::from_hp_per_short_ton(250.0 / 19.5),
         automatic: true,
         chains: false,
     }
@@ -54,6 +55,16 @@ fn table_decision_of_the_army_lesson() {
     let psi = Stress::from_psi;
     assert!(matches!(Passage::of(psi(43.0), psi(21.0)), Passage::Go { .. }));
     assert!(matches!(Passage::of(psi(48.0), psi(49.0)), Passage::NoGo { .. }));
+}
+
+#[test]
+fn power_counts_from_ten_horsepower_a_ton() {
+    let at = |hp| {
+        let power_to_weight = SpecificPower::from_hp_per_short_ton(hp);
+        mobility_index(&SoilVehicle { power_to_weight, ..truck() }).unwrap()
+    };
+    assert!((at(10.0) / at(30.0) - 1.0).abs() < 1e-12);
+    assert!((at(9.9) / at(10.0) - 1.05).abs() < 1e-12);
 }
 
 #[test]
