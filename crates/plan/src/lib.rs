@@ -12,6 +12,7 @@ mod drive;
 mod driver;
 pub mod effect;
 pub mod hold;
+pub mod inverse;
 pub mod ladder;
 pub mod morning;
 pub mod now;

@@ -264,6 +264,8 @@ pub struct GroupAnswer {
     pub exact: Option<Speed>,
     /// The highest rung held.
     pub rung: Option<usize>,
+    /// What governs its pressure at the next speed; `None` at the top.
+    pub next: Option<MinimumKind>,
     /// What it does to the truck.
     pub verdict: Verdict,
     /// Why.

@@ -23,14 +23,16 @@ impl<'a> Curves<'a> {
     pub fn of(subject: &'a Subject<'a>, step: Speed) -> Self {
         let rungs = &subject.haul.combination.rungs;
         let top = rungs.iter().map(|rung| rung.cap).fold(WALKING_PACE, Speed::max);
-        let mut speeds = vec![WALKING_PACE];
-        speeds.extend(rungs.iter().map(|rung| rung.cap));
+        let mut speeds: Vec<Speed> = rungs.iter().map(|rung| rung.cap).collect();
         let steps = std::iter::successors(Some(step), |&speed| Some(speed + step));
-        speeds.extend(steps.take_while(|&speed| speed < top));
-        speeds.retain(|&speed| speed >= WALKING_PACE);
+        for speed in std::iter::once(WALKING_PACE).chain(steps.take_while(|&speed| speed < top)) {
+            // A step that meets a rung's cap but for rounding is the cap.
+            let known = speeds.iter().any(|known| (known.as_kmh() - speed.as_kmh()).abs() < 1e-6);
+            if speed >= WALKING_PACE && !known {
+                speeds.push(speed);
+            }
+        }
         speeds.sort_by(Speed::total_cmp);
-        // A step that meets a rung's cap but for rounding is the cap.
-        speeds.dedup_by(|b, a| (b.as_kmh() - a.as_kmh()).abs() < 1e-6);
         let needs = speeds.iter().map(|&speed| needs_at(subject, speed)).collect();
         Self { subject, speeds, needs }
     }

@@ -80,6 +80,7 @@ impl Judge<'_> {
             speed: None,
             exact: None,
             rung: None,
+            next: None,
             verdict: Verdict::Go,
             reasons: Vec::new(),
             checks: Vec::new(),
@@ -174,6 +175,7 @@ impl Judge<'_> {
                     && let Ok(next) = curves.need(index, speed + 1)
                 {
                     let governed_by = next.governs.kind;
+                    found.next = Some(governed_by);
                     found.reasons.push(Reason::SetsTheSpeed { group: index, governed_by });
                 }
                 if found.rung.is_none() {
@@ -220,7 +222,7 @@ impl Judge<'_> {
             return;
         }
         found.verdict = Verdict::Stop;
-        (found.speed, found.exact, found.rung) = (None, None, None);
+        (found.speed, found.exact, found.rung, found.next) = (None, None, None, None);
         found.checks.retain(|check| !matches!(check, Check::Raise { .. }));
         found.reasons.retain(|reason| {
             !matches!(reason, Reason::TooSoft { .. } | Reason::SetsTheSpeed { .. })
@@ -321,7 +323,7 @@ impl Judge<'_> {
             found.checks.push(Check::TakeLoadOff { group: index });
         }
         found.verdict = Verdict::Stop;
-        (found.speed, found.exact, found.rung) = (None, None, None);
+        (found.speed, found.exact, found.rung, found.next) = (None, None, None, None);
         found.reasons.push(reason);
     }
 
