@@ -1,5 +1,8 @@
 //! Flags of `airtide calc`: one equation a topic.
 
+mod ground;
+mod road;
+
 use clap::{ArgGroup, Args, Subcommand, ValueEnum};
 use quantity::{
     AbsolutePressure, Area, ColdPressure, GaugePressure, Length, Power, SonicConductance, Speed,
@@ -7,6 +10,13 @@ use quantity::{
 };
 
 use crate::calc::{Given, Share, TireLoad, ratio};
+
+pub use ground::{
+    ConeIndexArgs, FootprintArgs, SoilKind, SoilStressArgs, StrengthArgs, TireKind, WheelPullArgs,
+};
+pub use road::{
+    AxleFactorArgs, GravelRutArgs, GravelThicknessArgs, PavementStrainArgs, WheelFitment,
+};
 
 /// Work out one equation, with its source, where it holds, and the numbers put in
 ///
@@ -29,12 +39,21 @@ pub struct CalcArgs {
 pub enum Topic {
     TireLoad(TireLoadArgs),
     Deflection(DeflectionArgs),
+    Footprint(FootprintArgs),
     ColdPressure(ColdPressureArgs),
     Tkph(TkphArgs),
     Flow(FlowArgs),
     FillTime(FillTimeArgs),
     VentTime(VentTimeArgs),
+    SoilStress(SoilStressArgs),
+    ConeIndex(ConeIndexArgs),
+    WheelPull(WheelPullArgs),
+    GravelRut(GravelRutArgs),
+    GravelThickness(GravelThicknessArgs),
+    AxleFactor(AxleFactorArgs),
+    PavementStrain(PavementStrainArgs),
     GradeSpeed(GradeSpeedArgs),
+    Strength(StrengthArgs),
 }
 
 /// A table that grants load at restricted speed.

@@ -11,8 +11,10 @@ use language::UnitProfile;
 
 pub use approvals::ApprovalsArgs;
 pub use calc::{
-    CalcArgs, ColdPressureArgs, DeflectionArgs, FillTimeArgs, FlowArgs, GradeSpeedArgs, LoadRule,
-    TireLoadArgs, TkphArgs, Topic, VentTimeArgs,
+    AxleFactorArgs, CalcArgs, ColdPressureArgs, ConeIndexArgs, DeflectionArgs, FillTimeArgs,
+    FlowArgs, FootprintArgs, GradeSpeedArgs, GravelRutArgs, GravelThicknessArgs, LoadRule,
+    PavementStrainArgs, SoilKind, SoilStressArgs, StrengthArgs, TireKind, TireLoadArgs, TkphArgs,
+    Topic, VentTimeArgs, WheelFitment, WheelPullArgs,
 };
 pub use issue::{IssueArgs, PlansArgs};
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};

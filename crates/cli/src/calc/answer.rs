@@ -1,10 +1,15 @@
 //! An answer as a page and as a document.
 
+use language::{Kind, Round};
+use model::ground::strength::Cbr;
 use model::source::{Citation, Key, Standing};
+use quantity::Unit;
 use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
+use super::{Given, Share, TireLoad, repeated};
+use crate::outcome::Failure;
 use crate::page::{labelled, line, paragraph};
 use crate::register;
 use crate::terminal::{HEADING, LOOK};
@@ -51,14 +56,28 @@ struct Line {
     name: &'static str,
     unit: &'static str,
     value: Value,
+    /// Low and high end.
+    band: Option<[f64; 2]>,
     shown: String,
 }
 
 impl Line {
-    /// `rated-load` and `kg` make `rated_load_kg`.
-    fn key(&self) -> String {
-        let name = self.name.replace('-', "_");
-        if self.unit.is_empty() { name } else { format!("{name}_{}", self.unit) }
+    fn new(name: &'static str, unit: &'static str, value: Value, shown: String) -> Self {
+        Self { name, unit, value, band: None, shown }
+    }
+
+    /// `rated-load` and `kg` make `rated_load_kg`; the ends of a band are `area_low_cm2` and
+    /// `area_high_cm2`.
+    fn entries(&self) -> Vec<(String, Value)> {
+        let key = |end: &str| {
+            let name = format!("{}{end}", self.name.replace('-', "_"));
+            if self.unit.is_empty() { name } else { format!("{name}_{}", self.unit) }
+        };
+        let mut entries = vec![(key(""), self.value.clone())];
+        if let Some([low, high]) = self.band {
+            entries.extend([(key("_low"), json!(low)), (key("_high"), json!(high))]);
+        }
+        entries
     }
 }
 
@@ -85,7 +104,7 @@ impl Answer {
 
     /// Notes a quantity put in.
     pub fn put_in(&mut self, name: &'static str, unit: &'static str, value: f64, shown: String) {
-        self.inputs.push(Line { name, unit, value: json!(value), shown });
+        self.inputs.push(Line::new(name, unit, json!(value), shown));
     }
 
     /// Notes a number or word without a unit that was put in.
@@ -95,8 +114,52 @@ impl Answer {
         value: impl Into<Value>,
         shown: impl std::fmt::Display,
     ) {
-        let (value, shown) = (value.into(), shown.to_string());
-        self.inputs.push(Line { name, unit: "", value, shown });
+        self.inputs.push(Line::new(name, "", value.into(), shown.to_string()));
+    }
+
+    /// Notes a quantity as it was typed.
+    pub fn put_in_given<Q: Unit>(
+        &mut self,
+        words: &Words,
+        name: &'static str,
+        unit: &'static str,
+        given: &Given<Q>,
+        number: fn(Q) -> f64,
+        kind: Kind,
+    ) {
+        let shown = repeated(words, &given.text, given.value, kind);
+        self.put_in(name, unit, number(given.value), shown);
+    }
+
+    /// Notes a load on a tire or a vehicle as it was typed.
+    pub fn put_in_load(&mut self, words: &Words, name: &'static str, load: &Given<TireLoad>) {
+        let shown = repeated(words, &load.text, load.value.0, Kind::Load);
+        self.put_in(name, "kg", load.value.0.as_kg(), shown);
+    }
+
+    /// Notes a bearing ratio as it was typed, and checks it.
+    pub fn put_in_cbr(&mut self, name: &'static str, given: &Given<Share>) -> Result<Cbr, Failure> {
+        let (text, pct) = (&given.text, given.value.as_percent());
+        let shown = if text.contains('%') { text.clone() } else { format!("{text} %") };
+        self.put_in(name, "pct", pct, shown);
+        Cbr::from_pct(pct).map_err(Failure::input)
+    }
+
+    /// Notes a number, or what stands for it where none was typed.
+    pub fn put_in_or(
+        &mut self,
+        words: &Words,
+        name: &'static str,
+        given: Option<f64>,
+        usual: f64,
+    ) -> f64 {
+        let value = given.unwrap_or(usual);
+        let shown = match given {
+            Some(typed) => typed.to_string(),
+            None => words.fill("calc-by-default", &[("value", &usual)]),
+        };
+        self.put_in_plain(name, value, shown);
+        value
     }
 
     /// Notes a part of the answer.
@@ -104,11 +167,31 @@ impl Answer {
         &mut self,
         name: &'static str,
         unit: &'static str,
-        value: f64,
+        value: impl Into<Value>,
         shown: impl std::fmt::Display,
     ) {
-        let shown = shown.to_string();
-        self.results.push(Line { name, unit, value: json!(value), shown });
+        self.results.push(Line::new(name, unit, value.into(), shown.to_string()));
+    }
+
+    /// Notes a part of the answer with its band: value, low and high end.
+    pub fn result_band<Q: Copy>(
+        &mut self,
+        words: &Words,
+        (name, unit): (&'static str, &'static str),
+        [value, low, high]: [Q; 3],
+        number: impl Fn(Q) -> f64,
+        shown: impl Fn(Q, Round) -> String,
+    ) {
+        let ends = [number(low), number(high)];
+        let middle = shown(value, Round::Nearest);
+        let text = if ends[0] < ends[1] {
+            let (low, high) = (shown(low, Round::Down), shown(high, Round::Up));
+            words.fill("calc-band", &[("value", &middle), ("low", &low), ("high", &high)])
+        } else {
+            middle
+        };
+        let line = Line::new(name, unit, json!(number(value)), text);
+        self.results.push(Line { band: Some(ends), ..line });
     }
 
     /// Cites a source; the first one is the equation's own.
@@ -158,9 +241,7 @@ impl Answer {
 
     /// As a document.
     pub fn document(&self, words: &Words) -> CalcDocument {
-        let map = |lines: &[Line]| {
-            lines.iter().map(|line| (line.key(), line.value.clone())).collect::<Map<_, _>>()
-        };
+        let map = |lines: &[Line]| lines.iter().flat_map(Line::entries).collect::<Map<_, _>>();
         CalcDocument {
             schema: "airtide.calc/1".to_owned(),
             topic: self.topic.to_owned(),

@@ -128,6 +128,11 @@ impl SoilWheel {
         self.diameter
     }
 
+    /// Section height, as given or from the width.
+    pub fn section_height(&self) -> Length {
+        self.section_height
+    }
+
     /// Clay numeric `N = (CI b d/W) √(δ/h) / (1 + b/(2d))`.
     ///
     /// # Source

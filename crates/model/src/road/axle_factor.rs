@@ -22,7 +22,10 @@ pub enum AxleFactorError {
         axles: u8,
     },
     /// Load outside the published tables.
-    #[error("a load of {load} on {axles} axles is outside the tables, 2 to {most} kip a group")]
+    #[error(
+        "a load of {:.1} kip on a group of {axles} is outside the tables, 2 to {most} kip a group",
+        load.as_kip()
+    )]
     Load {
         /// Load on the whole group.
         load: Force,
