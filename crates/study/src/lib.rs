@@ -7,6 +7,7 @@ mod issue;
 mod open;
 mod planning;
 mod requests;
+mod road;
 mod search;
 mod simulation;
 mod threads;
@@ -19,6 +20,7 @@ pub use issue::{
 pub use open::{OpenError, Opened};
 pub use planning::{Planned, PlanningError, plan_hauls};
 pub use requests::{ApprovalRequest, HaulLines, approval_requests};
+pub use road::{Named, NamedError, haul_of};
 pub use search::{Searched, TermCosts, best_hauls};
 pub use simulation::{Simulated, SimulationError, sample_cycles, simulate};
 pub use threads::Threads;

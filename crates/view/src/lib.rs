@@ -4,15 +4,24 @@
 //! keys are only added. Words for people are not here: kinds are short identifiers that
 //! `language` knows the words for.
 
+mod ask;
 mod cycles;
 mod issued;
+mod now;
 mod plan;
 mod problems;
 mod requests;
 mod run;
 
+pub use ask::{
+    AnswerView, AskDocument, AskedChangeView, CapView, LateCallView, LateView, SupplyView,
+};
 pub use cycles::{CycleSpreadView, SampledCycleView, TenthsView};
 pub use issued::{FrozenPlan, InForceView, IssuedPlanView, PlansDocument, StaleFileView, frozen};
+pub use now::{
+    GroupAnswerView, HowFarView, NowDocument, NowRowView, NowTableDocument, SaidView, SetForView,
+    SubjectView,
+};
 pub use plan::{
     AxleGroupView, CautionView, CellView, ChangePointView, ConsequenceView, CycleView,
     FixedGroupView, LadderSearchView, LadenOptionView, LimitView, MorningView, PhaseView,

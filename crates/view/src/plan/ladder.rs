@@ -280,7 +280,7 @@ fn limit<Kind: Copy>(
     view
 }
 
-pub(super) fn minimum_name(kind: MinimumKind) -> &'static str {
+pub(crate) fn minimum_name(kind: MinimumKind) -> &'static str {
     match kind {
         MinimumKind::LoadTable => "load-table",
         MinimumKind::RestrictedSpeed => "restricted-speed",
@@ -299,7 +299,7 @@ pub(super) fn minimum_name(kind: MinimumKind) -> &'static str {
     }
 }
 
-pub(super) fn maximum_name(kind: MaximumKind) -> &'static str {
+pub(crate) fn maximum_name(kind: MaximumKind) -> &'static str {
     match kind {
         MaximumKind::MoldedMaximum => "tire-maximum",
         MaximumKind::Rim => "rim-maximum",
@@ -331,7 +331,7 @@ fn added(added: Added) -> &'static str {
 }
 
 /// The kind of reason, with its numbers by name with unit.
-pub(super) fn impossible(why: &Impossible) -> (String, Vec<(&'static str, f64)>) {
+pub(crate) fn impossible(why: &Impossible) -> (String, Vec<(&'static str, f64)>) {
     let (name, with): (&str, Vec<(&'static str, f64)>) = match why {
         Impossible::Overloaded { load, highest, cap, .. } => (
             "overloaded",

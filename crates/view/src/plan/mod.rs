@@ -9,7 +9,7 @@ mod search;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-pub(crate) use ladder::{approval, group_name};
+pub(crate) use ladder::{approval, group_name, impossible, maximum_name, minimum_name};
 
 pub use caution::CautionView;
 pub use change::{
