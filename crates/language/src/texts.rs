@@ -15,12 +15,14 @@ type Files = (&'static str, &'static [(&'static str, &'static str)]);
 const LANGUAGES: &[Files] = &[(
     "en",
     &[
+        ("ask.ftl", include_str!("../texts/en/ask.ftl")),
         ("calc.ftl", include_str!("../texts/en/calc.ftl")),
         ("cautions.ftl", include_str!("../texts/en/cautions.ftl")),
         ("commands.ftl", include_str!("../texts/en/commands.ftl")),
         ("chart.ftl", include_str!("../texts/en/chart.ftl")),
         ("issued.ftl", include_str!("../texts/en/issued.ftl")),
         ("limits.ftl", include_str!("../texts/en/limits.ftl")),
+        ("now.ftl", include_str!("../texts/en/now.ftl")),
         ("plan.ftl", include_str!("../texts/en/plan.ftl")),
         ("requests.ftl", include_str!("../texts/en/requests.ftl")),
         ("units.ftl", include_str!("../texts/en/units.ftl")),

@@ -3,6 +3,7 @@
 mod approvals;
 mod calc;
 mod issue;
+mod road;
 mod survey;
 
 use clap::builder::{PossibleValuesParser, TypedValueParser};
@@ -17,6 +18,7 @@ pub use calc::{
     Topic, VentTimeArgs, WheelFitment, WheelPullArgs,
 };
 pub use issue::{IssueArgs, PlansArgs};
+pub use road::{AskArgs, CapArgs, NowArgs, Question, ReadFlag, TrailerFlag};
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};
 
 /// Plans on-board variable tire pressure for heavy-haul fleets, offline.
@@ -65,6 +67,8 @@ pub enum Command {
     Check(CheckArgs),
     Plan(PlanArgs),
     Plans(PlansArgs),
+    Now(NowArgs),
+    Ask(AskArgs),
     Simulate(SimulateArgs),
     Approvals(ApprovalsArgs),
     Calc(CalcArgs),

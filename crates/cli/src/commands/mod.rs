@@ -1,15 +1,18 @@
 //! One file a command: the call is checked, the work is asked for, the result is printed.
 
 mod approvals;
+mod ask;
 mod calc;
 mod check;
 mod completions;
 mod issue;
 mod man;
 mod new;
+mod now;
 mod opened;
 mod plan;
 mod plans;
+mod road;
 mod schema;
 mod simulate;
 
@@ -25,6 +28,8 @@ pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<
         Command::Plan(args) if args.issue.issue => issue::run(args, global, terminal),
         Command::Plan(args) => plan::run(args, global, terminal),
         Command::Plans(args) => plans::run(&args, global, terminal),
+        Command::Now(args) => now::run(&args, global, terminal),
+        Command::Ask(args) => ask::run(&args, global, terminal),
         Command::Simulate(args) => simulate::run(args, global, terminal),
         Command::Approvals(args) => approvals::run(&args, global, terminal),
         Command::Calc(args) => calc::run(&args, global, terminal),

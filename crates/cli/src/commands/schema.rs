@@ -2,7 +2,10 @@
 
 use schemars::schema_for;
 use serde_json::{Map, Value};
-use view::{CheckDocument, FrozenPlan, PlanDocument, PlansDocument, RequestsDocument, RunView};
+use view::{
+    AskDocument, CheckDocument, FrozenPlan, NowDocument, NowTableDocument, PlanDocument,
+    PlansDocument, RequestsDocument, RunView,
+};
 
 use crate::args::SchemaArgs;
 use crate::calc::CalcDocument;
@@ -36,6 +39,9 @@ fn all() -> Map<String, Value> {
         ("issued", schema_for!(FrozenPlan)),
         ("plans", schema_for!(PlansDocument)),
         ("requests", schema_for!(RequestsDocument)),
+        ("now", schema_for!(NowDocument)),
+        ("now-table", schema_for!(NowTableDocument)),
+        ("ask", schema_for!(AskDocument)),
         ("run", schema_for!(RunView)),
         ("calc", schema_for!(CalcDocument)),
     ];

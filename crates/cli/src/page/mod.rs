@@ -1,6 +1,8 @@
 //! Results as a reader gets them: pages for a terminal of 100 columns, tables for programs.
 
+mod ask;
 mod csv;
+mod now;
 mod plan;
 mod plans;
 mod quantities;
@@ -8,7 +10,9 @@ mod requests;
 mod sheet;
 mod text;
 
+pub use ask::ask;
 pub use csv::{csv_of, csv_of_cycles};
+pub use now::{now, now_table};
 pub use plan::{Extent, plan};
 pub use plans::plans;
 pub use quantities::fine;

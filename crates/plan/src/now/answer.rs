@@ -172,6 +172,23 @@ pub enum Reason {
     UnapprovedCounted,
 }
 
+impl Reason {
+    /// Whether it alone keeps the truck from going as planned.
+    pub fn decides(&self) -> bool {
+        !matches!(
+            self,
+            Self::KeptAsSurveyed { .. }
+                | Self::SetsTheSpeed { .. }
+                | Self::LoadUnknown { .. }
+                | Self::WarmthUnknown
+                | Self::RanLastHour
+                | Self::TrailerUnknown
+                | Self::TrailerOtherTires
+                | Self::HeldShortly { .. }
+        )
+    }
+}
+
 /// What to check or do next; groups and channels by index.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Check {
@@ -217,6 +234,11 @@ pub enum Check {
     RaiseBeforeParking {
         /// Axle group.
         group: usize,
+    },
+    /// Nothing that somebody stands behind can be set on this channel: the tire maker is asked.
+    AskMaker {
+        /// Channel.
+        channel: usize,
     },
     /// Ask what is loaded, or weigh it.
     FindOutLoad,
@@ -313,9 +335,10 @@ pub struct Answer {
 }
 
 impl Answer {
-    /// Every reason, those of the whole truck first.
+    /// Every reason: those that stop or slow first, then those of the whole truck.
     pub fn all_reasons(&self) -> impl Iterator<Item = &Reason> {
-        self.reasons.iter().chain(self.groups.iter().flat_map(|group| &group.reasons))
+        let all = || self.reasons.iter().chain(self.groups.iter().flat_map(|group| &group.reasons));
+        all().filter(|one| one.decides()).chain(all().filter(|one| !one.decides()))
     }
 
     /// Every check, those of the whole truck first, each once.

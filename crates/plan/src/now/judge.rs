@@ -330,9 +330,10 @@ impl Judge<'_> {
     /// To the slowest rung that somebody stands behind and that asks for more than there is.
     fn raise(&self, found: &mut GroupAnswer) {
         let Some(channel) = found.channel else { return };
-        if let Some((rung, to)) = self.subject.slowest_settable(channel, self.call.with_unapproved)
-        {
-            found.checks.push(Check::Raise { channel, rung, to });
-        }
+        let settable = self.subject.slowest_settable(channel, self.call.with_unapproved);
+        found.checks.push(match settable {
+            Some((rung, to)) => Check::Raise { channel, rung, to },
+            None => Check::AskMaker { channel },
+        });
     }
 }

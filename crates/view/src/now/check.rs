@@ -40,6 +40,10 @@ pub(super) fn check(haul: &HaulCycle, check: &Check) -> SaidView {
             say.group(group);
             "raise-before-parking"
         }
+        Check::AskMaker { channel } => {
+            say.channel(channel);
+            "ask-maker"
+        }
         Check::FindOutLoad => "find-out-load",
         Check::TakeLoadOff { group } => {
             say.group(group);

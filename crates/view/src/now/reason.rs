@@ -6,7 +6,6 @@ use plan::now::Reason;
 use super::{SaidView, Saying};
 use crate::plan::{impossible, maximum_name, minimum_name};
 
-#[expect(clippy::too_many_lines, reason = "one short arm a reason")]
 pub(super) fn reason(haul: &HaulCycle, reason: &Reason) -> SaidView {
     let mut say = Saying::new(haul);
     let what = match reason {

@@ -190,7 +190,7 @@ fn note(cell: &CellView, words: &Words) -> Vec<String> {
 }
 
 /// Why a cell is not possible, in words; a reason that a formula gave is passed on as it is.
-fn why(reason: &str, with: &BTreeMap<String, f64>, words: &Words) -> String {
+pub fn why(reason: &str, with: &BTreeMap<String, f64>, words: &Words) -> String {
     let format = &words.format;
     let number = |key: &str| with.get(key).copied().unwrap_or(f64::NAN);
     let key = format!("why-{reason}");

@@ -13,6 +13,7 @@ mod search;
 mod sources;
 
 pub use cells::Extent;
+pub use ladder::why;
 use view::PlanView;
 
 use crate::page::text::line;
