@@ -113,10 +113,8 @@ fn worked_restricted_speeds_turned_round() {
     assert!(speed(74.5) < 40.0, "{}", speed(74.5));
 }
 
-// 49 CFR 393.75: an hour at 70 km/h and a reading of 60 psi stands for 45 psi cold; a plan that
-// needs 50 psi cold fails, though the gauge shows 60.
 #[test]
-fn worked_a_warm_reading_is_not_its_number() {
+fn a_warm_reading_is_not_its_number() {
     let haul = example::haul();
     let found = ask(&haul, &both(EMPTY, 60.0, 60.0, Warmth::Warm));
     let cold = found.groups[DRIVE_GROUP].cold.unwrap();
