@@ -1,6 +1,7 @@
 //! The equations under test, by id.
 
 mod air;
+mod cost;
 mod gravel;
 mod ground;
 mod pavement;
@@ -119,6 +120,11 @@ pub const EQUATIONS: &[Equation] = &[
     equation("axle-factor", "wear by an axle group as standard axles", pavement::axle_factor),
     equation("layered-response", "layered elastic ground at a point", pavement::layered_response),
     equation("pavement-strain", "strains that wear out a pavement", pavement::pavement_strain),
+    equation(
+        "capital-recovery",
+        "even yearly payments that recover a price",
+        cost::capital_recovery,
+    ),
     equation("unit-factor", "conversion of units", road::unit_factor),
 ];
 

@@ -6,17 +6,18 @@ use std::path::Path;
 use super::{code_lines, rust_files, shown};
 
 /// Each module with those it may name.
-const MAY_NAME: [(&str, &[&str]); 10] = [
+const MAY_NAME: [(&str, &[&str]); 11] = [
     ("source", &[]),
     ("date", &[]),
+    ("money", &[]),
     ("tire", &["source", "date"]),
     ("air", &["source"]),
     ("ground", &["source", "tire"]),
     ("road", &["source", "tire", "ground"]),
     ("motion", &["source", "tire", "route"]),
-    ("route", &["source", "date", "tire", "air"]),
+    ("route", &["source", "date", "tire", "air", "ground", "road"]),
     ("vehicle", &["source", "tire", "air", "route", "motion"]),
-    ("haul_cycle", &["source", "tire", "air", "ground", "route", "vehicle", "motion"]),
+    ("haul_cycle", &["source", "money", "tire", "air", "ground", "route", "vehicle", "motion"]),
 ];
 
 /// Every `crate::module` named in a module of `model` is one it may name.
