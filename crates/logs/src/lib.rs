@@ -1,0 +1,20 @@
+//! Truck logs: foreign bytes to frames, frames to signals, signals to series.
+//!
+//! A [`Frame`] is what one line of any log says. Its identifier splits into priority, group, source
+//! and destination ([`identifier`]); the [`table`] says where each signal stands in a group; a
+//! [`Value`] keeps apart what was measured, what was not available, an error and a
+//! reserved code. A [`series`] holds the samples of one group of one sender in columns.
+//!
+//! The program only reads vehicles: nothing here sends to a bus.
+
+pub mod frame;
+pub mod identifier;
+pub mod series;
+pub mod signal;
+pub mod table;
+pub mod value;
+
+pub use frame::{CanId, Data, Frame, Interface, Timestamp};
+pub use identifier::{Identifier, Pgn, SourceAddress};
+pub use signal::{Group, Signal};
+pub use value::Value;
