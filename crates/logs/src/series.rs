@@ -3,6 +3,8 @@
 //! A [`Series`] holds the native samples of one group of one sender with their true times; a [`Grid`]
 //! holds one row a second with what each signal did in it.
 
+use std::borrow::Cow;
+
 use crate::frame::{Interface, Timestamp};
 use crate::identifier::{Pgn, SourceAddress};
 use crate::signal::{Spn, Unit};
@@ -69,12 +71,12 @@ pub enum Measured {
 }
 
 /// What a column holds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Channel {
     /// Number of the signal.
     pub spn: Spn,
     /// Its name in the table.
-    pub name: &'static str,
+    pub name: Cow<'static, str>,
     /// Unit of the numbers.
     pub unit: Unit,
     /// Which tire or axle, raw as sent, for groups that say so.

@@ -1,5 +1,6 @@
 //! Where a signal stands in its group, and how its bits become a value.
 
+use std::borrow::Cow;
 use std::fmt;
 
 use crate::identifier::Pgn;
@@ -20,6 +21,13 @@ impl fmt::Display for Spn {
 pub enum Coding {
     /// `scale × raw + offset`, with the usual codes for absent, error and reserved.
     Number {
+        /// Unit a bit.
+        scale: f64,
+        /// Added after.
+        offset: f64,
+    },
+    /// The same with a sign bit and no codes: a user's own signal.
+    Signed {
         /// Unit a bit.
         scale: f64,
         /// Added after.
@@ -100,33 +108,59 @@ impl Unit {
     }
 }
 
+/// Order of the bytes of a signal. J1939 is Intel throughout; a user's own file may say otherwise.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Order {
+    /// Lowest byte first; `start` is the lowest bit.
+    Intel,
+    /// Highest byte first; `start` is the highest bit, bits counted in each byte from the lowest.
+    Motorola,
+}
+
+/// A signal is there only where another one has this number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct When {
+    /// First bit of the other, Intel.
+    pub start: u16,
+    /// Its bits, 32 at most.
+    pub bits: u8,
+    /// Its number.
+    pub equals: u32,
+}
+
 /// A signal of a group.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Signal {
     /// Its number.
     pub spn: Spn,
     /// Our own name for it, in lower case with underscores; `spn_` and the number where it has none.
-    pub name: &'static str,
+    pub name: Cow<'static, str>,
     /// First bit, counted from the lowest bit of the first byte.
     pub start: u16,
     /// How many bits, 32 at most.
     pub bits: u8,
+    /// In which order.
+    pub order: Order,
     /// How they are read.
     pub coding: Coding,
     /// Unit of the number.
     pub unit: Unit,
+    /// On what its being there depends.
+    pub when: Option<When>,
 }
 
 impl Signal {
-    /// The raw bits; `None` where the data end before them.
+    /// The raw bits; `None` where the data end before them, or another signal rules this one out.
     pub fn raw(&self, data: &[u8]) -> Option<u32> {
-        let first = usize::from(self.start / 8);
-        let shift = self.start % 8;
-        let last = (usize::from(self.start) + usize::from(self.bits)).div_ceil(8);
-        let bytes = data.get(first..last)?;
-        let word = bytes.iter().rev().fold(0_u64, |word, byte| (word << 8) | u64::from(*byte));
-        let mask = (1_u64 << self.bits) - 1;
-        u32::try_from((word >> shift) & mask).ok()
+        if let Some(When { start, bits, equals }) = self.when
+            && intel(data, start, bits) != Some(equals)
+        {
+            return None;
+        }
+        match self.order {
+            Order::Intel => intel(data, self.start, self.bits),
+            Order::Motorola => motorola(data, self.start, self.bits),
+        }
     }
 
     /// What these raw bits say.
@@ -143,6 +177,11 @@ impl Signal {
                 0xFE => Value::Error,
                 _ => Value::Code(raw),
             },
+            Coding::Signed { scale, offset } => {
+                let unused = 32 - u32::from(self.bits);
+                let signed = (raw << unused).cast_signed() >> unused;
+                Value::Number(f64::from(signed) * scale + offset)
+            }
             Coding::Number { .. } | Coding::State => match class(raw, self.bits) {
                 Class::Value => self.in_unit(raw),
                 Class::Absent => Value::Absent,
@@ -198,11 +237,12 @@ impl Signal {
         (raw <= all && same_kind).then_some(raw)
     }
 
-    /// Sets the bits of this signal in the data; `false` where the data end before them.
+    /// Sets the bits of this signal in the data; `false` where the data end before them, or where the
+    /// signal is not in Intel order.
     pub fn set_raw(&self, data: &mut [u8], raw: u32) -> bool {
         let start = usize::from(self.start);
         let bits = usize::from(self.bits);
-        if data.len() * 8 < start + bits {
+        if data.len() * 8 < start + bits || self.order != Order::Intel {
             return false;
         }
         for bit in 0..bits {
@@ -216,6 +256,25 @@ impl Signal {
     const fn all_ones(&self) -> u32 {
         u32::MAX >> (32 - self.bits as u32)
     }
+}
+
+fn intel(data: &[u8], start: u16, bits: u8) -> Option<u32> {
+    let first = usize::from(start / 8);
+    let last = (usize::from(start) + usize::from(bits)).div_ceil(8);
+    let bytes = data.get(first..last)?;
+    let word = bytes.iter().rev().fold(0_u64, |word, byte| (word << 8) | u64::from(*byte));
+    u32::try_from((word >> (start % 8)) & ((1 << bits) - 1)).ok()
+}
+
+fn motorola(data: &[u8], start: u16, bits: u8) -> Option<u32> {
+    let first = usize::from(start / 8);
+    // Bits of the first byte above `start` do not belong to the signal.
+    let above = 7 - start % 8;
+    let used = usize::from(above) + usize::from(bits);
+    let bytes = data.get(first..first + used.div_ceil(8))?;
+    let word = bytes.iter().fold(0_u64, |word, byte| (word << 8) | u64::from(*byte));
+    let below = bytes.len() * 8 - used;
+    u32::try_from((word >> below) & ((1 << bits) - 1)).ok()
 }
 
 /// How often a group is sent.
@@ -235,28 +294,28 @@ impl Rate {
 }
 
 /// A parameter group with its signals.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Group {
     /// Its number.
     pub pgn: Pgn,
     /// Our own name for it.
-    pub name: &'static str,
+    pub name: Cow<'static, str>,
     /// How often it is sent.
     pub rate: Rate,
     /// The signal that says which tire or axle the others are about, where one does.
     pub location: Option<u32>,
     /// Its signals by place.
-    pub signals: &'static [Signal],
+    pub signals: Cow<'static, [Signal]>,
 }
 
 impl Group {
     /// The signal with a number.
-    pub fn signal(&self, spn: Spn) -> Option<&'static Signal> {
+    pub fn signal(&self, spn: Spn) -> Option<&Signal> {
         self.signals.iter().find(|signal| signal.spn == spn)
     }
 
     /// The signal that says which tire or axle the others are about.
-    pub fn location_signal(&self) -> Option<&'static Signal> {
+    pub fn location_signal(&self) -> Option<&Signal> {
         self.location.and_then(|spn| self.signal(Spn(spn)))
     }
 }

@@ -56,7 +56,7 @@ fn worked_frames_decode_to_their_known_values() {
 proptest! {
     #[test]
     fn every_value_comes_back_from_its_bits(raw: u32, fill: u8, pick: prop::sample::Index) {
-        let all: Vec<_> = table::GROUPS.iter().flat_map(|group| group.signals).collect();
+        let all: Vec<_> = table::GROUPS.iter().flat_map(|group| group.signals.iter()).collect();
         let signal = *pick.get(&all);
         let raw = raw & (u32::MAX >> (32 - u32::from(signal.bits)));
         let mut data = vec![fill; 20];
@@ -73,7 +73,7 @@ proptest! {
 
     #[test]
     fn setting_bits_touches_no_others(raw: u32, pick: prop::sample::Index) {
-        let all: Vec<_> = table::GROUPS.iter().flat_map(|group| group.signals).collect();
+        let all: Vec<_> = table::GROUPS.iter().flat_map(|group| group.signals.iter()).collect();
         let signal = *pick.get(&all);
         let mut data = vec![0; 20];
         prop_assert!(signal.set_raw(&mut data, raw));

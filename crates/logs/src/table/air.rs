@@ -1,5 +1,7 @@
 //! Air supply and brakes.
 
+use std::borrow::Cow;
+
 use super::{address, number, state};
 use crate::identifier::Pgn;
 use crate::signal::{Group, Rate, Unit};
@@ -8,10 +10,10 @@ use crate::signal::{Group, Rate, Unit};
 pub(super) const GROUPS: &[Group] = &[
     Group {
         pgn: Pgn::known(61441),
-        name: "brake controller 1",
+        name: Cow::Borrowed("brake controller 1"),
         rate: Rate::every_ms(100),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             state(561, "spn_561", 0, 2),
             state(562, "spn_562", 2, 2),
             state(563, "abs_active", 4, 2),
@@ -35,24 +37,24 @@ pub(super) const GROUPS: &[Group] = &[
             state(2911, "spn_2911", 58, 2),
             state(1836, "spn_1836", 60, 2),
             state(1792, "spn_1792", 62, 2),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(64195),
-        name: "air supply 3",
+        name: Cow::Borrowed("air supply 3"),
         rate: Rate::every_ms(1_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(13073, "dryer_life_left", 0, 8, 0.4, 0.0, Unit::Percent),
             number(13132, "suspension_supply_pressure_2", 8, 8, 8.0, 0.0, Unit::Kilopascal),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(64772),
-        name: "lamps 2",
+        name: Cow::Borrowed("lamps 2"),
         rate: Rate::every_ms(1_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             state(5104, "spn_5104", 0, 2),
             state(5105, "spn_5105", 2, 2),
             state(5106, "air_pressure_low_lamp", 4, 2),
@@ -68,14 +70,14 @@ pub(super) const GROUPS: &[Group] = &[
             state(13126, "spn_13126", 24, 2),
             state(13127, "spn_13127", 26, 2),
             state(13128, "spn_13128", 28, 2),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(64994),
-        name: "supply pressures asked",
+        name: Cow::Borrowed("supply pressures asked"),
         rate: Rate::OnRequest,
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(2603, "supply_pressure_asked", 0, 8, 8.0, 0.0, Unit::Kilopascal),
             number(2604, "trailer_supply_asked", 8, 8, 8.0, 0.0, Unit::Kilopascal),
             number(2605, "service_circuit_1_asked", 16, 8, 8.0, 0.0, Unit::Kilopascal),
@@ -83,14 +85,14 @@ pub(super) const GROUPS: &[Group] = &[
             number(2607, "auxiliary_supply_asked", 32, 8, 8.0, 0.0, Unit::Kilopascal),
             number(2608, "suspension_supply_asked", 40, 8, 8.0, 0.0, Unit::Kilopascal),
             number(6306, "powertrain_supply_asked", 48, 8, 8.0, 0.0, Unit::Kilopascal),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65196),
-        name: "brake linings",
+        name: Cow::Borrowed("brake linings"),
         rate: Rate::OnRequest,
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(1099, "spn_1099", 0, 8, 0.4, 0.0, Unit::Percent),
             number(1100, "spn_1100", 8, 8, 0.4, 0.0, Unit::Percent),
             number(1101, "spn_1101", 16, 8, 0.4, 0.0, Unit::Percent),
@@ -99,14 +101,14 @@ pub(super) const GROUPS: &[Group] = &[
             number(1104, "spn_1104", 40, 8, 0.4, 0.0, Unit::Percent),
             number(1105, "spn_1105", 48, 8, 0.4, 0.0, Unit::Percent),
             number(1106, "spn_1106", 56, 8, 0.4, 0.0, Unit::Percent),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65197),
-        name: "wheel brake pressures",
+        name: Cow::Borrowed("wheel brake pressures"),
         rate: Rate::every_ms(100),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(1091, "spn_1091", 0, 8, 5.0, 0.0, Unit::Kilopascal),
             number(1092, "spn_1092", 8, 8, 5.0, 0.0, Unit::Kilopascal),
             number(1093, "spn_1093", 16, 8, 5.0, 0.0, Unit::Kilopascal),
@@ -115,14 +117,14 @@ pub(super) const GROUPS: &[Group] = &[
             number(1096, "spn_1096", 40, 8, 5.0, 0.0, Unit::Kilopascal),
             number(1097, "spn_1097", 48, 8, 5.0, 0.0, Unit::Kilopascal),
             number(1098, "spn_1098", 56, 8, 5.0, 0.0, Unit::Kilopascal),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65198),
-        name: "air supply",
+        name: Cow::Borrowed("air supply"),
         rate: Rate::every_ms(1_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(46, "supply_pressure", 0, 8, 8.0, 0.0, Unit::Kilopascal),
             number(1086, "trailer_supply_pressure", 8, 8, 8.0, 0.0, Unit::Kilopascal),
             number(1087, "service_circuit_1_pressure", 16, 8, 8.0, 0.0, Unit::Kilopascal),
@@ -131,33 +133,33 @@ pub(super) const GROUPS: &[Group] = &[
             number(1090, "suspension_supply_pressure", 40, 8, 8.0, 0.0, Unit::Kilopascal),
             state(1351, "compressor_status", 48, 2),
             number(6305, "powertrain_supply_pressure", 56, 8, 8.0, 0.0, Unit::Kilopascal),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65200),
-        name: "trip times",
+        name: Cow::Borrowed("trip times"),
         rate: Rate::OnRequest,
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(1034, "trip_cruise_time", 0, 32, 0.05, 0.0, Unit::Hour),
             number(1035, "trip_power_takeoff_time", 32, 32, 0.05, 0.0, Unit::Hour),
             number(1036, "trip_engine_time", 64, 32, 0.05, 0.0, Unit::Hour),
             number(1037, "trip_idle_time", 96, 32, 0.05, 0.0, Unit::Hour),
             number(1038, "trip_compressor_time", 128, 32, 0.05, 0.0, Unit::Hour),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65274),
-        name: "brakes",
+        name: Cow::Borrowed("brakes"),
         rate: Rate::every_ms(1_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(116, "brake_application_pressure", 0, 8, 4.0, 0.0, Unit::Kilopascal),
             number(117, "brake_primary_pressure", 8, 8, 4.0, 0.0, Unit::Kilopascal),
             number(118, "brake_secondary_pressure", 16, 8, 4.0, 0.0, Unit::Kilopascal),
             state(619, "parking_brake_actuator", 24, 2),
             state(3557, "parking_brake_red_warning", 26, 2),
             state(3808, "parking_brake_release_inhibit", 28, 2),
-        ],
+        ]),
     },
 ];

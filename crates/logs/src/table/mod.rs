@@ -14,10 +14,11 @@ mod load;
 mod motion;
 mod tire;
 
+use std::borrow::Cow;
 use std::sync::LazyLock;
 
 use crate::identifier::Pgn;
-use crate::signal::{Coding, Group, Signal, Spn, Unit};
+use crate::signal::{Coding, Group, Order, Signal, Spn, Unit};
 
 /// Every group of the table, by number.
 pub static GROUPS: LazyLock<Vec<&'static Group>> = LazyLock::new(|| {
@@ -45,6 +46,17 @@ pub fn signal(spn: Spn) -> Option<(&'static Group, &'static Signal)> {
     GROUPS.iter().find_map(|group| Some((*group, group.signal(spn)?)))
 }
 
+const fn signal_of(
+    spn: u32,
+    name: &'static str,
+    (start, bits): (u16, u8),
+    coding: Coding,
+    unit: Unit,
+) -> Signal {
+    let name = Cow::Borrowed(name);
+    Signal { spn: Spn(spn), name, start, bits, order: Order::Intel, coding, unit, when: None }
+}
+
 const fn number(
     spn: u32,
     name: &'static str,
@@ -54,23 +66,23 @@ const fn number(
     offset: f64,
     unit: Unit,
 ) -> Signal {
-    Signal { spn: Spn(spn), name, start, bits, coding: Coding::Number { scale, offset }, unit }
+    signal_of(spn, name, (start, bits), Coding::Number { scale, offset }, unit)
 }
 
 const fn state(spn: u32, name: &'static str, start: u16, bits: u8) -> Signal {
-    Signal { spn: Spn(spn), name, start, bits, coding: Coding::State, unit: Unit::None }
+    signal_of(spn, name, (start, bits), Coding::State, Unit::None)
 }
 
 const fn bits(spn: u32, name: &'static str, start: u16, bits: u8) -> Signal {
-    Signal { spn: Spn(spn), name, start, bits, coding: Coding::Bits, unit: Unit::None }
+    signal_of(spn, name, (start, bits), Coding::Bits, Unit::None)
 }
 
 const fn address(spn: u32, name: &'static str, start: u16) -> Signal {
-    Signal { spn: Spn(spn), name, start, bits: 8, coding: Coding::Address, unit: Unit::Address }
+    signal_of(spn, name, (start, 8), Coding::Address, Unit::Address)
 }
 
 const fn text(spn: u32, name: &'static str, start: u16, bits: u8) -> Signal {
-    Signal { spn: Spn(spn), name, start, bits, coding: Coding::Text, unit: Unit::None }
+    signal_of(spn, name, (start, bits), Coding::Text, Unit::None)
 }
 
 #[cfg(test)]
@@ -84,9 +96,9 @@ mod tests {
         let (mut numbers, mut names) = (BTreeSet::new(), BTreeSet::new());
         for group in GROUPS.iter() {
             let mut taken = BTreeSet::new();
-            for signal in group.signals {
+            for signal in group.signals.iter() {
                 assert!(numbers.insert(signal.spn), "{}", signal.spn);
-                assert!(names.insert(signal.name), "{}", signal.name);
+                assert!(names.insert(signal.name.clone()), "{}", signal.name);
                 for bit in signal.start..signal.start + u16::from(signal.bits) {
                     assert!(taken.insert(bit), "{} bit {bit}", signal.spn);
                 }

@@ -1,5 +1,7 @@
 //! Speed, distance, attitude and position.
 
+use std::borrow::Cow;
+
 use super::{bits, number, state};
 use crate::identifier::Pgn;
 use crate::signal::{Group, Rate, Unit};
@@ -8,10 +10,10 @@ use crate::signal::{Group, Rate, Unit};
 pub(super) const GROUPS: &[Group] = &[
     Group {
         pgn: Pgn::known(61449),
-        name: "vehicle dynamics",
+        name: Cow::Borrowed("vehicle dynamics"),
         rate: Rate::every_ms(10),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(1807, "steering_angle", 0, 16, 0.0009765625, -31.374, Unit::Radian),
             number(1811, "steering_turns", 16, 6, 1.0, -32.0, Unit::Turn),
             state(1812, "steering_sensor_kind", 22, 2),
@@ -34,27 +36,27 @@ pub(super) const GROUPS: &[Group] = &[
                 -12.5,
                 Unit::MeterPerSecondSquared,
             ),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(64502),
-        name: "position quality",
+        name: Cow::Borrowed("position quality"),
         rate: Rate::every_ms(5_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(8128, "satellites", 0, 8, 1.0, 0.0, Unit::Count),
             number(8129, "horizontal_dilution", 8, 8, 0.1, 0.0, Unit::None),
             number(8130, "vertical_dilution", 16, 8, 0.1, 0.0, Unit::None),
             number(8131, "position_dilution", 24, 8, 0.1, 0.0, Unit::None),
             number(8132, "time_dilution", 32, 8, 0.1, 0.0, Unit::None),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65132),
-        name: "tachograph",
+        name: Cow::Borrowed("tachograph"),
         rate: Rate::every_ms(50),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             state(1612, "driver_1_state", 0, 3),
             state(1613, "driver_2_state", 3, 3),
             state(1611, "motion_detected", 6, 2),
@@ -69,14 +71,14 @@ pub(super) const GROUPS: &[Group] = &[
             state(1619, "spn_1619", 30, 2),
             number(1623, "tachograph_shaft_speed", 32, 16, 0.125, 0.0, Unit::RevolutionPerMinute),
             number(1624, "tachograph_speed", 48, 16, 0.00390625, 0.0, Unit::KilometerPerHour),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65134),
-        name: "wheel speeds, fine",
+        name: Cow::Borrowed("wheel speeds, fine"),
         rate: Rate::every_ms(20),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(1592, "front_left_wheel_speed", 0, 16, 0.00390625, 0.0, Unit::KilometerPerHour),
             number(
                 1593,
@@ -89,14 +91,14 @@ pub(super) const GROUPS: &[Group] = &[
             ),
             number(1594, "rear_left_wheel_speed", 32, 16, 0.00390625, 0.0, Unit::KilometerPerHour),
             number(1595, "rear_right_wheel_speed", 48, 16, 0.00390625, 0.0, Unit::KilometerPerHour),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65215),
-        name: "wheel speeds",
+        name: Cow::Borrowed("wheel speeds"),
         rate: Rate::every_ms(100),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(904, "front_axle_speed", 0, 16, 0.00390625, 0.0, Unit::KilometerPerHour),
             number(
                 905,
@@ -152,46 +154,46 @@ pub(super) const GROUPS: &[Group] = &[
                 -7.8125,
                 Unit::KilometerPerHour,
             ),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65217),
-        name: "distance, fine",
+        name: Cow::Borrowed("distance, fine"),
         rate: Rate::every_ms(1_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(917, "total_distance_fine", 0, 32, 5.0, 0.0, Unit::Meter),
             number(918, "trip_distance_fine", 32, 32, 5.0, 0.0, Unit::Meter),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65248),
-        name: "distance",
+        name: Cow::Borrowed("distance"),
         rate: Rate::every_ms(100),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(244, "trip_distance", 0, 32, 0.125, 0.0, Unit::Kilometer),
             number(245, "total_distance", 32, 32, 0.125, 0.0, Unit::Kilometer),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65256),
-        name: "direction and speed",
+        name: Cow::Borrowed("direction and speed"),
         rate: Rate::every_ms(1_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(165, "bearing", 0, 16, 0.0078125, 0.0, Unit::Degree),
             number(517, "track_speed", 16, 16, 0.00390625, 0.0, Unit::KilometerPerHour),
             number(583, "pitch", 32, 16, 0.0078125, -200.0, Unit::Degree),
             number(580, "altitude", 48, 16, 0.125, -2500.0, Unit::Meter),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65265),
-        name: "vehicle speed",
+        name: Cow::Borrowed("vehicle speed"),
         rate: Rate::every_ms(100),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             state(69, "spn_69", 0, 2),
             state(70, "parking_brake_switch", 2, 2),
             state(1633, "spn_1633", 4, 2),
@@ -212,16 +214,16 @@ pub(super) const GROUPS: &[Group] = &[
             state(967, "spn_967", 58, 2),
             state(966, "spn_966", 60, 2),
             state(1237, "spn_1237", 62, 2),
-        ],
+        ]),
     },
     Group {
         pgn: Pgn::known(65267),
-        name: "position",
+        name: Cow::Borrowed("position"),
         rate: Rate::every_ms(1_000),
         location: None,
-        signals: &[
+        signals: Cow::Borrowed(&[
             number(584, "latitude", 0, 32, 1e-7, -210.0, Unit::Degree),
             number(585, "longitude", 32, 32, 1e-7, -210.0, Unit::Degree),
-        ],
+        ]),
     },
 ];
