@@ -10,6 +10,7 @@ mod reference_air;
 mod restriction;
 mod series;
 mod supply;
+mod true_air;
 mod vent_time;
 
 pub use compressor::{
@@ -26,6 +27,10 @@ pub use reference_air::{REFERENCE_DENSITY, REFERENCE_TEMPERATURE, mass_of_free_a
 pub use restriction::{FlowError, Restriction, RestrictionError};
 pub use series::{EmptyPath, SeriesCurve, series_mass_flow};
 pub use supply::{AirSupply, BrakeUse, PathElement, ProtectionValve};
+pub use true_air::{
+    AirFault, AirFaultError, ControllerHabits, GAS_TO_WALL, GAS_TO_WALL_AT, TrueAdvance, TrueAir,
+    TrueState, TrueSurroundings, TrueTotals, WheelEnd,
+};
 pub use vent_time::{AdiabaticVent, VentTimeError, adiabatic_vent, vent_time};
 
 /// Source keys of this module's equations.
@@ -37,4 +42,5 @@ pub mod sources {
     pub use super::reference_air::SOURCE as REFERENCE_AIR;
     pub use super::restriction::{ORIFICE_SOURCE, SOURCE as RESTRICTION, TUBE_SOURCE};
     pub use super::series::SOURCE as SERIES;
+    pub use super::true_air::GAS_TO_WALL_SOURCE as GAS_TO_WALL;
 }

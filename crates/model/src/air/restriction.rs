@@ -158,6 +158,11 @@ impl Restriction {
         Self::new(self.c * f64::from(n), self.b)
     }
 
+    /// A restriction of known numbers, for constants of this module.
+    pub(super) const fn of_numbers(c: SonicConductance, b: f64) -> Self {
+        Self { c, b }
+    }
+
     /// The same with its conductance times a factor above zero.
     pub(super) fn scaled(self, factor: f64) -> Self {
         Self { c: self.c * factor, b: self.b }
