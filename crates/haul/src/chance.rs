@@ -6,18 +6,32 @@
 /// so samples may be worked in any order on any number of threads.
 ///
 /// ```
-/// use plan::chance::normal;
+/// use haul::chance::normal;
 /// assert_eq!(normal(1, 7, "delivery").to_bits(), normal(1, 7, "delivery").to_bits());
 /// assert_ne!(normal(1, 7, "delivery"), normal(1, 7, "conductance"));
 /// ```
 pub fn normal(seed: u64, sample: usize, input: &str) -> f64 {
-    let key = input
-        .bytes()
-        .fold(seed ^ FNV_OFFSET, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(FNV_PRIME));
-    let first = mix(key.wrapping_add((sample as u64).wrapping_mul(GOLDEN)));
+    let first = drawn(seed, sample, input);
     let second = mix(first ^ GOLDEN);
     let radius = (-2.0 * unit(first).ln()).sqrt();
     radius * (std::f64::consts::TAU * unit(second)).cos()
+}
+
+/// A draw of the uniform distribution above 0 and not above 1, keyed the same way.
+pub fn uniform(seed: u64, sample: usize, input: &str) -> f64 {
+    unit(drawn(seed, sample, input))
+}
+
+/// Another seed, for everything that a name stands for.
+pub fn seed_of(seed: u64, name: &str) -> u64 {
+    drawn(seed, 0, name)
+}
+
+fn drawn(seed: u64, sample: usize, input: &str) -> u64 {
+    let key = input
+        .bytes()
+        .fold(seed ^ FNV_OFFSET, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(FNV_PRIME));
+    mix(key.wrapping_add((sample as u64).wrapping_mul(GOLDEN)))
 }
 
 const FNV_OFFSET: u64 = 0xcbf2_9ce4_8422_2325;
@@ -53,5 +67,15 @@ mod tests {
         assert!((variance - 1.0).abs() < 0.03, "{variance}");
         // Table of the normal distribution: one in ten lies above 1.2816.
         assert!((beyond as f64 / n - 0.1).abs() < 0.01, "{beyond}");
+    }
+
+    #[test]
+    fn uniform_draws_fill_their_range_evenly() {
+        const N: usize = 20_000;
+        let draws: Vec<f64> = (0..N).map(|i| uniform(3, i, "x")).collect();
+        let mean = draws.iter().sum::<f64>() / N as f64;
+        let low = draws.iter().filter(|u| **u < 0.25).count() as f64 / N as f64;
+        assert!((mean - 0.5).abs() < 0.01 && (low - 0.25).abs() < 0.01, "{mean} {low}");
+        assert!(draws.iter().all(|u| *u > 0.0 && *u <= 1.0));
     }
 }

@@ -15,11 +15,13 @@ pub struct DrivingStyle {
     pub side_friction: f64,
     /// Slowest speed on a climb before the truck counts as stalled, m/s.
     pub crawl: f64,
+    /// Speed driven over the cap of the pressures held; 1 keeps to it.
+    pub over_cap: f64,
 }
 
 impl Default for DrivingStyle {
     fn default() -> Self {
-        Self { braking: 0.5, acceleration: 0.5, side_friction: 0.10, crawl: 0.5 }
+        Self { braking: 0.5, acceleration: 0.5, side_friction: 0.10, crawl: 0.5, over_cap: 1.0 }
     }
 }
 

@@ -8,22 +8,30 @@
 //! copied and resumed anywhere.
 
 mod breathing;
+pub mod chance;
 mod change_curve;
 mod controls;
 mod course;
 mod cycle;
+pub mod day;
+mod day_weather;
+mod driver;
 mod driving;
 mod envelope;
 mod leg_times;
+mod on_board;
 mod state;
 mod stepper;
 mod trace;
 mod truck;
+mod true_truck;
 
 pub use change_curve::ChangeCurve;
 pub use controls::{Controls, Decision, Late, PlannedChange, Schedule, Target};
 pub use course::{Course, CourseError, Descent, Direction};
 pub use cycle::{Cycle, CyclePlan, LadenChange, Phase, PhaseKind};
+pub use day_weather::{DayWeather, WeatherNow};
+pub use driver::{Call, Called, Driver, DriverHabit, DriversCycle};
 pub use driving::DrivingStyle;
 pub use envelope::{CappedStretch, Envelope};
 pub use leg_times::times_between;
@@ -31,3 +39,4 @@ pub use state::{State, Totals};
 pub use stepper::{StandUntil, Stepper, StepperError};
 pub use trace::{NoRecord, Record, Sample, Trace};
 pub use truck::{SetPressures, Truck, TruckError, Variation};
+pub use true_truck::{TireOnTruck, TrueTruck, line_bore};

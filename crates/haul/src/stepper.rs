@@ -54,16 +54,16 @@ const STANDING_STEP: f64 = 10.0; // s
 #[derive(Debug, Clone, Copy)]
 pub struct Stepper<'a> {
     pub(crate) truck: &'a Truck,
-    course: &'a Course,
+    pub(crate) course: &'a Course,
     envelope: &'a Envelope,
     style: DrivingStyle,
 }
 
-struct Piece {
+pub(crate) struct Piece {
     end: f64,
     v1: f64,
-    dt: f64,
-    engine: EngineRun,
+    pub(crate) dt: f64,
+    pub(crate) engine: EngineRun,
     fuel_per_s: f64,
     cap: f64,
 }
@@ -209,13 +209,20 @@ impl<'a> Stepper<'a> {
     /// As [`Self::drive_to`].
     pub fn step(&self, state: &mut State, to: Length) -> Result<(), StepperError> {
         let piece = self.piece(state, to.as_m())?;
-        let (s0, v0) = (state.s, state.v);
         let elapsed = if state.changing {
             self.breathe(state, piece.engine, piece.dt)
         } else {
             self.rest(state, piece.engine, piece.dt);
             piece.dt
         };
+        let driven = self.go(state, &piece, elapsed);
+        self.pass_time(state, elapsed, driven);
+        Ok(())
+    }
+
+    /// Moves the truck along a piece for so long; gives the distance driven.
+    pub(crate) fn go(&self, state: &mut State, piece: &Piece, elapsed: f64) -> f64 {
+        let (s0, v0) = (state.s, state.v);
         if elapsed < piece.dt {
             let a = (piece.v1 - v0) / piece.dt;
             state.s = (s0 + v0 * elapsed + 0.5 * a * elapsed * elapsed).min(piece.end);
@@ -233,8 +240,7 @@ impl<'a> Stepper<'a> {
         if v0.max(state.v) > piece.cap * 1.01 {
             state.totals.over_cap_m += state.s - s0;
         }
-        self.pass_time(state, elapsed, state.s - s0);
-        Ok(())
+        state.s - s0
     }
 
     fn cap(&self, state: &State) -> f64 {
@@ -242,7 +248,7 @@ impl<'a> Stepper<'a> {
         if state.changing { ordered.min(self.truck.caps[state.held.rung]) } else { ordered }
     }
 
-    fn piece(&self, state: &mut State, to: f64) -> Result<Piece, StepperError> {
+    pub(crate) fn piece(&self, state: &mut State, to: f64) -> Result<Piece, StepperError> {
         let truck = self.truck;
         let cell = self.course.cells[state.cell];
         let end = cell.to.min(to);
@@ -258,8 +264,9 @@ impl<'a> Stepper<'a> {
         let slope = m * G * (rolling + cell.sin);
         let v0 = state.v;
         let slowest2 = (v0 * v0 - 2.0 * self.style.braking * ds).max(0.0);
+        let kept = cap * self.style.over_cap;
         let wanted2 =
-            self.envelope.v2_at(self.course, state.cell, end).min(cap * cap).max(slowest2);
+            self.envelope.v2_at(self.course, state.cell, end).min(kept * kept).max(slowest2);
         let pull = |v: f64| {
             let v = v.max(self.style.crawl);
             let net = truck.wheel_power / v - slope - truck.drag_per_v2 * v * v;

@@ -122,6 +122,17 @@ pub struct Variation {
     pub ambient: TemperatureDifference,
 }
 
+impl Variation {
+    /// A truck just like its type, on an ordinary day.
+    pub const NONE: Self = Self {
+        delivery: 1.0,
+        conductance: 1.0,
+        tire_volume: 1.0,
+        engine_speed: 1.0,
+        ambient: TemperatureDifference::ZERO,
+    };
+}
+
 /// Longest step of the air while spread is sampled.
 const SAMPLING_STEP: Time = Time::from_s(3.0);
 
@@ -223,7 +234,10 @@ impl Truck {
     }
 }
 
-fn channel_spec(combination: &Combination, index: usize) -> Result<ChannelSpec, TruckError> {
+pub(crate) fn channel_spec(
+    combination: &Combination,
+    index: usize,
+) -> Result<ChannelSpec, TruckError> {
     let channel = &combination.channels[index];
     let mut tire_volume = Volume::ZERO;
     let mut open_wheel_ends = 0;

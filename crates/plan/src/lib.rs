@@ -4,7 +4,6 @@
 //! must be said to people is an enum with its numbers. Each number keeps what decided it.
 
 pub mod caution;
-pub mod chance;
 pub mod change;
 pub mod cost;
 pub mod cycles;
@@ -21,6 +20,8 @@ pub mod search;
 pub mod sections;
 pub mod window;
 mod workers;
+
+pub use haul::chance;
 
 use haul::DrivingStyle;
 use model::haul_cycle::HaulCycle;
