@@ -238,8 +238,8 @@ impl TrueAir {
         }
         let given_up = job.idle_stretches >= IDLE_STRETCHES || clock - job.begun > LONGEST_WORK;
         if within || given_up {
-            job.reached |= within;
-            job.gave_up = !within;
+            job.reached |= off.abs() <= band;
+            job.gave_up = !job.reached;
             job.enter(Stage::Release, clock);
             return;
         }
