@@ -10,43 +10,7 @@ use crate::identifier::{Pgn, SourceAddress};
 use crate::signal::{Spn, Unit};
 use crate::value::Value;
 
-/// What a number in a column is worth. The byte is what files hold.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[repr(u8)]
-pub enum Quality {
-    /// Measured, and new.
-    Value = 0,
-    /// The sender said not available.
-    Absent = 1,
-    /// The sender said error.
-    Error = 2,
-    /// The last value, older than it should be.
-    Stale = 3,
-    /// Never sent until here.
-    NeverSent = 4,
-    /// A reserved code; no value.
-    Reserved = 5,
-}
-
-impl Quality {
-    /// From the byte of a file.
-    pub const fn from_byte(byte: u8) -> Option<Self> {
-        match byte {
-            0 => Some(Self::Value),
-            1 => Some(Self::Absent),
-            2 => Some(Self::Error),
-            3 => Some(Self::Stale),
-            4 => Some(Self::NeverSent),
-            5 => Some(Self::Reserved),
-            _ => None,
-        }
-    }
-
-    /// The byte of a file.
-    pub const fn byte(self) -> u8 {
-        self as u8
-    }
-}
+pub use ::series::Quality;
 
 impl From<Value> for Quality {
     fn from(value: Value) -> Self {

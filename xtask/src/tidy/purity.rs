@@ -8,14 +8,14 @@ use toml_edit::DocumentMut;
 use super::{code_lines, rust_files, shown};
 
 /// Crates that only compute.
-const DOMAIN: [&str; 5] = ["quantity", "model", "haul", "plan", "diagnose"];
+const DOMAIN: [&str; 7] = ["quantity", "model", "haul", "plan", "diagnose", "series", "audit"];
 
 /// What a domain crate may use from outside: nothing that reads, prints, stores or serialises.
 const PURE: [&str; 4] = ["thiserror", "differential-equations", "roots", "libm"];
 
 /// Lowest first; a crate may know only crates before it.
-const LAYERS: [&str; 15] = [
-    "quantity", "model", "haul", "plan", "diagnose", "survey", "logs", "audit", "study",
+const LAYERS: [&str; 16] = [
+    "quantity", "model", "haul", "plan", "diagnose", "survey", "series", "logs", "audit", "study",
     "language", "view", "report", "press", "page", "cli",
 ];
 
