@@ -20,6 +20,7 @@ mod driving;
 mod envelope;
 mod leg_times;
 mod on_board;
+pub mod practice;
 mod state;
 mod stepper;
 mod trace;

@@ -375,7 +375,7 @@ impl<'a> Stepper<'a> {
         }
     }
 
-    fn sample<R: Record>(&self, state: &mut State, record: &mut R) {
+    pub(crate) fn sample<R: Record>(&self, state: &mut State, record: &mut R) {
         if !R::WANTS {
             return;
         }
