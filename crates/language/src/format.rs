@@ -6,7 +6,7 @@ use quantity::{
     TemperatureDifference, Time, Unit, Volume, VolumeFlow,
 };
 
-use crate::{Kind, LanguageError, NumberForm, Round, UnitProfile};
+use crate::{Kind, LanguageError, NumberForm, Round, Shown, UnitProfile};
 
 /// Digits and the unit they are in; as text, `85 psi`.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -53,6 +53,12 @@ impl Format {
     /// [`LanguageError::NotATag`] for what is no language tag.
     pub fn new(profile: UnitProfile, language: &str) -> Result<Self, LanguageError> {
         Ok(Self { profile, numbers: NumberForm::new(language)? })
+    }
+
+    /// The same number form in another profile, such as that of a controller.
+    #[must_use]
+    pub fn in_profile(&self, profile: UnitProfile) -> Self {
+        Self { profile, numbers: self.numbers.clone() }
     }
 
     /// The profile in use.
@@ -113,7 +119,21 @@ impl Format {
         hours(Time) as Hours;
     }
 
-    /// A plain number, with thousands marks: for money and counts.
+    /// A quantity with one decimal more than paper has: for answers, and what is less than a step.
+    ///
+    /// # Panics
+    /// For a kind that is not shown in a unit of the quantity.
+    pub fn fine<Q: Unit>(&self, kind: Kind, value: Q, round: Round) -> Amount {
+        let shown = kind.shown(self.profile);
+        self.in_decimals(shown, shown.decimals + 1, value, round)
+    }
+
+    /// A number without thousands marks: for anything a driver reads.
+    pub fn plain(&self, value: f64, decimals: u8, round: Round) -> String {
+        self.numbers.plain(value, decimals, round)
+    }
+
+    /// A number with thousands marks: for money and counts in reports.
     pub fn number(&self, value: f64, decimals: u8, round: Round) -> String {
         self.numbers.grouped(value, decimals, round)
     }
@@ -125,10 +145,14 @@ impl Format {
 
     fn amount<Q: Unit>(&self, kind: Kind, value: Q, round: Round) -> Amount {
         let shown = kind.shown(self.profile);
+        self.in_decimals(shown, shown.decimals, value, round)
+    }
+
+    fn in_decimals<Q: Unit>(&self, shown: Shown, decimals: u8, value: Q, round: Round) -> Amount {
         let number = value
             .in_unit(shown.symbol)
             .expect("each kind is shown in a unit of its quantity; a test tries them all");
-        Amount { number: self.numbers.plain(number, shown.decimals, round), unit: shown.label }
+        Amount { number: self.numbers.plain(number, decimals, round), unit: shown.label }
     }
 }
 
@@ -198,32 +222,69 @@ mod tests {
         assert_eq!(fr.pressure(ColdPressure::from_kpa(586.0), Round::Up).to_string(), "5,86 bar");
     }
 
+    /// Digits as any language writes them, read back; a thousands mark would not parse.
+    fn back<Q: Unit + std::str::FromStr>(shown: &Amount) -> Q
+    where
+        Q::Err: std::fmt::Debug,
+    {
+        shown.to_string().replace(',', ".").parse().unwrap()
+    }
+
+    fn every_form() -> impl Iterator<Item = Format> {
+        crate::OFFERED
+            .into_iter()
+            .flat_map(|tag| UnitProfile::ALL.map(|profile| Format::new(profile, tag).unwrap()))
+    }
+
     proptest! {
         #[test]
-        fn a_shown_minimum_is_not_below(kpa in 0.0..1200.0f64) {
+        fn a_shown_minimum_is_not_below(kpa in 0.0..20_000.0f64) {
             let minimum = ColdPressure::from_kpa(kpa);
-            for profile in UnitProfile::ALL {
-                let shown = Format::new(profile, "en").unwrap().pressure(minimum, Round::Up);
-                let back: ColdPressure = shown.to_string().parse().unwrap();
+            for format in every_form() {
+                let shown = format.pressure(minimum, Round::Up);
+                let back: ColdPressure = back(&shown);
                 prop_assert!(back.as_kpa() >= kpa * (1.0 - 1e-9) - 1e-9, "{shown} for {kpa} kPa");
             }
         }
 
         #[test]
-        fn a_shown_maximum_is_not_above(kpa in 0.0..1200.0f64) {
+        fn a_shown_maximum_is_not_above(kpa in 0.0..20_000.0f64) {
             let maximum = GaugePressure::from_kpa(kpa);
-            for profile in UnitProfile::ALL {
-                let shown = Format::new(profile, "en").unwrap().pressure(maximum, Round::Down);
-                let back: GaugePressure = shown.to_string().parse().unwrap();
+            for format in every_form() {
+                let shown = format.pressure(maximum, Round::Down);
+                let back: GaugePressure = back(&shown);
                 prop_assert!(back.as_kpa() <= kpa * (1.0 + 1e-9) + 1e-9, "{shown} for {kpa} kPa");
+                let fine = format.fine(Kind::Pressure, maximum, Round::Down);
+                let back: GaugePressure = super::tests::back(&fine);
+                prop_assert!(back.as_kpa() <= kpa * (1.0 + 1e-9) + 1e-9, "{fine} for {kpa} kPa");
             }
         }
 
         #[test]
         fn a_shown_cap_is_not_above(kmh in 0.0..120.0f64) {
-            let shown = us().speed(Speed::from_kmh(kmh), Round::Down);
-            let back: Speed = shown.to_string().parse().unwrap();
-            prop_assert!(back.as_kmh() <= kmh * (1.0 + 1e-9) + 1e-9);
+            for format in every_form() {
+                let shown = format.speed(Speed::from_kmh(kmh), Round::Down);
+                let back: Speed = back(&shown);
+                prop_assert!(back.as_kmh() <= kmh * (1.0 + 1e-9) + 1e-9, "{shown} for {kmh} km/h");
+            }
+        }
+
+        #[test]
+        fn a_shown_load_is_not_below(kg in 0.0..200_000.0f64) {
+            for format in every_form() {
+                let shown = format.load(Mass::from_kg(kg), Round::Up);
+                let back: Mass = back(&shown);
+                prop_assert!(back.as_kg() >= kg * (1.0 - 1e-9) - 1e-9, "{shown} for {kg} kg");
+            }
+        }
+
+        #[test]
+        fn road_left_is_not_above(m in 0.0..500_000.0f64) {
+            for format in every_form() {
+                let shown = format.distance(Length::from_m(m), Round::Down);
+                let back: Length = back(&shown);
+                prop_assert!(back.as_m() <= m * (1.0 + 1e-9) + 1e-9, "{shown} for {m} m");
+            }
         }
     }
 }

@@ -14,12 +14,14 @@
 //! ```
 
 mod format;
+mod languages;
 mod number;
 mod round;
 mod texts;
 mod units;
 
 pub use format::{Amount, Format, Pressure};
+pub use languages::{FIRST, OFFERED, with_texts};
 pub use number::NumberForm;
 pub use round::Round;
 pub use texts::{Arg, TextError, Texts};

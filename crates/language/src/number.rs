@@ -8,7 +8,7 @@ use icu_locale_core::Locale;
 use crate::{LanguageError, Round};
 
 /// Writes numbers with the decimal mark and grouping of a language.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub struct NumberForm {
     plain: DecimalFormatter,
     grouped: DecimalFormatter,

@@ -10,7 +10,7 @@ use serde_json::{Map, Value, json};
 
 use super::{Given, Share, TireLoad, repeated};
 use crate::outcome::Failure;
-use crate::page::{labelled, line, paragraph};
+use crate::page::{labelled, line, paragraph, unreviewed};
 use crate::register;
 use crate::terminal::{HEADING, LOOK};
 use crate::words::Words;
@@ -272,7 +272,8 @@ impl Answer {
         if !warnings.is_empty() {
             let list: String =
                 warnings.iter().map(|warning| paragraph(warning, "  - ", "    ")).collect();
-            parts.push(line(LOOK, "", &words.text("calc-warnings")) + &list);
+            let mark = unreviewed(words, "  ");
+            parts.push(line(LOOK, "", &words.text("calc-warnings")) + &list + &mark);
         }
         parts.push(head("calc-inputs") + &lines(&self.inputs, words));
         parts.push(head("calc-validity") + &paragraph(&self.validity(words), "  ", "  "));

@@ -6,7 +6,7 @@ use view::{AnswerView, AskDocument, AskedChangeView, CapView, LateView, SupplyVi
 
 use super::quantities::{cap, chainage, lowest, stretch, time};
 use super::sheet::{Sheet, Side};
-use super::text::{labelled, line, paragraph};
+use super::text::{labelled, line, paragraph, unreviewed};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 
@@ -99,6 +99,7 @@ fn cap_page(view: &CapView, words: &Words) -> String {
     }
     text.push_str(&labelled(&facts));
     text.push_str(&paragraph(&words.text("caution-maker-approves"), "", ""));
+    text.push_str(&unreviewed(words, ""));
     text
 }
 

@@ -17,4 +17,4 @@ pub use plan::{Extent, plan};
 pub use plans::plans;
 pub use quantities::fine;
 pub use requests::{csv_of_requests, letters};
-pub use text::{labelled, line, paragraph};
+pub use text::{labelled, line, paragraph, unreviewed};

@@ -9,13 +9,13 @@ use view::{GroupAnswerView, NowDocument, NowTableDocument, SaidView, SubjectView
 use super::plan::why;
 use super::quantities::{cap, highest, load, lowest, stretch, time_left, to_set};
 use super::sheet::{Sheet, Side};
-use super::text::{labelled, line, paragraph};
+use super::text::{labelled, line, paragraph, unreviewed};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 
 /// The page.
 pub fn now(document: &NowDocument, words: &Words) -> String {
-    let mut text = answer(document, words);
+    let mut text = answer(document, words) + &unreviewed(words, "");
     text.push_str(&labelled(&facts(document, words)));
     let said = |prefix: &'static str| {
         move |said: &SaidView| in_words(&format!("{prefix}-{}", said.what), said, words)
@@ -255,6 +255,7 @@ pub fn now_table(document: &NowTableDocument, words: &Words) -> String {
     }
     text.push_str(&sheet.lines());
     text.push_str(&paragraph(&words.text("now-table-how"), "", ""));
+    text.push_str(&unreviewed(words, ""));
     for key in ["maker-approves", "law-decides", "trained-people", "ice", "rollover"] {
         text.push_str(&paragraph(&words.text(&format!("caution-{key}")), "  - ", "    "));
     }

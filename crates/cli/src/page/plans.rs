@@ -6,7 +6,7 @@ use view::{CellView, FrozenPlan, InForceView, IssuedPlanView, PlanView, PlansDoc
 
 use super::quantities::to_set;
 use super::sheet::{Sheet, Side};
-use super::text::{line, paragraph};
+use super::text::{line, paragraph, unreviewed};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 
@@ -114,7 +114,8 @@ fn ladder(plan: &FrozenPlan, words: &Words) -> String {
             text.push_str(&rungs(plan, chains, words));
         }
     }
-    text + &paragraph(&words.text("issued-road-mark"), "  ", "  ")
+    text.push_str(&paragraph(&words.text("issued-road-mark"), "  ", "  "));
+    text + &unreviewed(words, "  ")
 }
 
 fn rungs(plan: &PlanView, chains: &str, words: &Words) -> String {

@@ -29,11 +29,7 @@ pub fn at_hand(format: &Format, kpa: f64) -> Amount {
 
 /// A quantity with one decimal more than on paper: for answers, and what is less than a step.
 pub fn fine<Q: Unit>(format: &Format, kind: Kind, value: Q, round: Round) -> Amount {
-    let shown = kind.shown(format.profile());
-    let number = value
-        .in_unit(shown.symbol)
-        .expect("a kind is shown in a unit of its quantity; the language crate tries them all");
-    Amount { number: format.number(number, shown.decimals + 1, round), unit: shown.label }
+    format.fine(kind, value, round)
 }
 
 /// Something added.

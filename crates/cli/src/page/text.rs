@@ -3,6 +3,8 @@
 use anstyle::Style;
 use textwrap::{Options, WordSplitter};
 
+use crate::words::Words;
+
 /// Columns of a page.
 pub const WIDTH: usize = 100;
 
@@ -16,6 +18,12 @@ pub fn paragraph(text: &str, first: &str, others: &str) -> String {
     let mut wrapped = textwrap::fill(text, options);
     wrapped.push('\n');
     wrapped
+}
+
+/// What stands beside safety texts that no native speaker of their language has reviewed.
+pub fn unreviewed(words: &Words, indent: &str) -> String {
+    let mark = words.texts.unreviewed();
+    mark.map_or_else(String::new, |mark| paragraph(&format!("[{mark}]"), indent, indent))
 }
 
 /// A line of its own in a style.

@@ -1,4 +1,11 @@
 # What protects people. Short, plain, one thing a line.
+
+# Stands beside the safety texts of this language as long as `reviewed` is not yes. A native speaker
+# of the trade who has read cautions.ftl and now.ftl of the language sets it to yes; whoever changes
+# a safety text of the language afterwards sets it back to no.
+caution-unreviewed = Safety text not reviewed by a native speaker.
+    .reviewed = yes
+
 caution-maker-approves = The tire maker approves pressures. A number here is not an approval.
 caution-law-decides = Local law and the road authority decide what may run on their roads.
 caution-trained-people = Wheel, rim and brake work belongs to trained and licensed people.

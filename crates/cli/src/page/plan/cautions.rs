@@ -6,7 +6,7 @@ use view::{CautionView, PlanView};
 use super::cells::{CellName, list};
 use super::head;
 use crate::page::quantities::{at_hand, chainage, highest, lowest, stretch, time, time_left};
-use crate::page::text::{line as text_line, paragraph};
+use crate::page::text::{line as text_line, paragraph, unreviewed};
 use crate::terminal::WRONG;
 use crate::words::Words;
 
@@ -32,7 +32,7 @@ pub fn cautions(plan: &PlanView, words: &Words) -> String {
     let broken = broken(plan, words);
     let told: Vec<&CautionView> =
         plan.cautions.iter().filter(|caution| !caution.breaks_a_limit).collect();
-    let mut text = head(words, "plan-cautions");
+    let mut text = head(words, "plan-cautions") + &unreviewed(words, "  ");
     if !broken.is_empty() {
         text.push_str(&text_line(WRONG, "  ", &words.text("plan-cautions-broken")));
         for line in broken {

@@ -6,7 +6,7 @@ use view::{ChangePointView, ConsequenceView, LadenOptionView, PlanView, WayView}
 use super::{head, with_unit};
 use crate::page::quantities::{at_hand, cap, chainage, stretch, time};
 use crate::page::sheet::{Sheet, Side};
-use crate::page::text::{line, paragraph};
+use crate::page::text::{line, paragraph, unreviewed};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 
@@ -263,7 +263,8 @@ pub fn laden(plan: &PlanView, words: &Words) -> String {
             text.push_str(&paragraph(&told, "  - ", "    "));
         }
     }
-    text + &paragraph(&words.text("caution-wait-complete"), "  ", "  ")
+    text.push_str(&paragraph(&words.text("caution-wait-complete"), "  ", "  "));
+    text + &unreviewed(words, "  ")
 }
 
 fn laden_way(option: &LadenOptionView, words: &Words) -> String {

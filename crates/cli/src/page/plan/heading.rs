@@ -6,7 +6,7 @@ use super::cells::load_states;
 use super::head;
 use crate::page::quantities::{chainage, load, temperature};
 use crate::page::sheet::{Sheet, Side};
-use crate::page::text::{labelled, line, paragraph};
+use crate::page::text::{labelled, line, paragraph, unreviewed};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 use language::Round;
@@ -56,6 +56,7 @@ pub fn heading(plan: &PlanView, words: &Words) -> String {
         for told in broken {
             text.push_str(&paragraph(&told, "  ! ", "    "));
         }
+        text.push_str(&unreviewed(words, "  "));
     }
     text
 }

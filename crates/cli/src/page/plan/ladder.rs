@@ -87,7 +87,7 @@ fn controller_format(plan: &PlanView, words: &Words) -> Option<Format> {
         _ => UnitProfile::Si,
     };
     let same = words.format.unit(Kind::Pressure) == plan.controller_unit;
-    if same { None } else { Format::new(profile, words.texts.language()).ok() }
+    (!same).then(|| words.format.in_profile(profile))
 }
 
 fn table(plan: &PlanView, block: &Block<'_>, words: &Words) -> String {
