@@ -61,6 +61,14 @@ impl Format {
         Self { profile, numbers: self.numbers.clone() }
     }
 
+    /// The same profile with digits for programs: a decimal point in any language.
+    ///
+    /// # Errors
+    /// As [`Format::new`].
+    pub fn for_files(&self) -> Result<Self, LanguageError> {
+        Self::new(self.profile, crate::FIRST)
+    }
+
     /// The profile in use.
     pub fn profile(&self) -> UnitProfile {
         self.profile
@@ -234,6 +242,12 @@ mod tests {
         crate::OFFERED
             .into_iter()
             .flat_map(|tag| UnitProfile::ALL.map(|profile| Format::new(profile, tag).unwrap()))
+    }
+
+    #[test]
+    fn files_have_a_decimal_point_in_any_language() {
+        let fr = Format::new(UnitProfile::MetricBar, "fr-CA").unwrap().for_files().unwrap();
+        assert_eq!(fr.pressure(ColdPressure::from_kpa(586.0), Round::Up).number, "5.86");
     }
 
     proptest! {

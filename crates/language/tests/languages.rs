@@ -220,3 +220,15 @@ fn every_language_says_whether_its_safety_texts_were_reviewed() {
 fn texts_of(language: &str, file: &str) -> PathBuf {
     texts().join(language).join(file)
 }
+
+// Chile writes a decimal comma, Mexico a point, and both read these texts.
+#[test]
+fn spanish_texts_hold_no_decimal_number() {
+    for (key, shape) in shapes("es") {
+        let characters: Vec<char> = shape.source.chars().collect();
+        let decimal = characters.windows(3).any(|three| {
+            three[0].is_ascii_digit() && matches!(three[1], '.' | ',') && three[2].is_ascii_digit()
+        });
+        assert!(!decimal || key == "caution-service-rule", "{key}: {}", shape.source);
+    }
+}

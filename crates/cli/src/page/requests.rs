@@ -1,6 +1,6 @@
 //! Approval requests: a letter for each tire, and the same lines as a table to fill in.
 
-use language::{Kind, Round};
+use language::{Format, Kind, Round};
 use quantity::{ColdPressure, Length, Mass, Speed, Time};
 use view::{AskedHaulView, AskedLineView, RequestView, RequestsDocument};
 
@@ -97,19 +97,19 @@ fn about(haul: &AskedHaulView, words: &Words) -> String {
 }
 
 /// A speed asked about: never shown below.
-fn asked_speed(line: &AskedLineView, words: &Words) -> String {
-    words.format.speed(Speed::from_kmh(line.speed_kmh), Round::Up).number
+fn asked_speed(line: &AskedLineView, format: &Format) -> String {
+    format.speed(Speed::from_kmh(line.speed_kmh), Round::Up).number
 }
 
 /// A time asked about: never shown below.
-fn minutes(min: f64, words: &Words) -> String {
-    words.format.minutes(Time::from_min(min), Round::Up).number
+fn minutes(min: f64, format: &Format) -> String {
+    format.minutes(Time::from_min(min), Round::Up).number
 }
 
 /// The lowest pressure wanted: never shown above.
-fn wanted(line: &AskedLineView, words: &Words) -> Option<String> {
+fn wanted(line: &AskedLineView, format: &Format) -> Option<String> {
     let kpa = line.wanted_kpa?;
-    Some(words.format.pressure(ColdPressure::from_kpa(kpa), Round::Down).number)
+    Some(format.pressure(ColdPressure::from_kpa(kpa), Round::Down).number)
 }
 
 fn table(haul: &AskedHaulView, first: usize, words: &Words) -> String {
@@ -139,17 +139,17 @@ fn table(haul: &AskedHaulView, first: usize, words: &Words) -> String {
         };
         last = &line.axle_group;
         let stay = line.stay_km.map(|km| chainage(format, km, Round::Up).number);
-        let hold = line.hold_min.map(|min| minutes(min, words));
+        let hold = line.hold_min.map(|min| minutes(min, format));
         sheet.row(vec![
             number.to_string(),
             group,
             line.load_state.clone(),
             load(format, line.load_kg).number,
-            asked_speed(line, words),
+            asked_speed(line, format),
             chainage(format, line.distance_km, Round::Up).number,
             stay.unwrap_or_else(|| none.clone()),
             hold.unwrap_or_else(|| none.clone()),
-            wanted(line, words).unwrap_or_else(|| none.clone()),
+            wanted(line, format).unwrap_or_else(|| none.clone()),
             words.text(today(line)),
         ]);
     }
@@ -202,9 +202,9 @@ fn questions(request: &RequestView, words: &Words) -> String {
     text
 }
 
-/// The lines of every request as CSV in the reader's units; the last four columns are the maker's.
+/// The lines of every request as CSV in the reader's units, with a decimal point in any language; the last four columns are the maker's.
 pub fn csv_of_requests(document: &RequestsDocument, words: &Words) -> anyhow::Result<String> {
-    let format = &words.format;
+    let format = &words.format.for_files()?;
     let unit = |name: &str, kind: Kind| {
         let unit = format.unit(kind).replace('/', "").to_lowercase();
         format!("{name}_{unit}")
@@ -235,7 +235,7 @@ pub fn csv_of_requests(document: &RequestsDocument, words: &Words) -> anyhow::Re
     for request in &document.requests {
         let lines = request.hauls.iter().flat_map(|haul| haul.lines.iter().map(move |l| (haul, l)));
         for (number, (haul, line)) in (1..).zip(lines) {
-            writer.write_record(record(number, request, haul, line, words))?;
+            writer.write_record(record(number, request, haul, line, format))?;
         }
     }
     Ok(String::from_utf8(writer.into_inner()?)?)
@@ -246,9 +246,8 @@ fn record(
     request: &RequestView,
     haul: &AskedHaulView,
     line: &AskedLineView,
-    words: &Words,
+    format: &Format,
 ) -> Vec<String> {
-    let format = &words.format;
     let km = |km: f64| format.distance(Length::from_km(km), Round::Up).number;
     let mut record = vec![
         number.to_string(),
@@ -261,11 +260,11 @@ fn record(
         line.load_state.clone(),
         line.rung.clone(),
         format.load(Mass::from_kg(line.load_kg), Round::Up).number,
-        asked_speed(line, words),
+        asked_speed(line, format),
         km(line.distance_km),
         line.stay_km.map(km).unwrap_or_default(),
-        line.hold_min.map(|min| minutes(min, words)).unwrap_or_default(),
-        wanted(line, words).unwrap_or_default(),
+        line.hold_min.map(|min| minutes(min, format)).unwrap_or_default(),
+        wanted(line, format).unwrap_or_default(),
         line.approval.clone(),
     ];
     record.resize(20, String::new());

@@ -30,20 +30,20 @@ limit-unknown-trailer = tuntematon perävaunu: maantiepaine
 limit-restricted-speed = rajoitetun nopeuden taulukko
 
 # Sama taulukon sarakkeessa.
-limit-brief-load-table = kuormataulukko
-limit-brief-restricted-speed = nopeustaulukko
+limit-brief-load-table = kuormarivi
+limit-brief-restricted-speed = nopeusrivi
 limit-brief-maker-row = valmistajan rivi
 limit-brief-deflection = painuma
 limit-brief-bead = palle
 limit-brief-lowest-row = pienin julkaistu
-limit-brief-wheel-valve = pyöräventtiili
+limit-brief-wheel-valve = pyörän venttiili
 limit-brief-flat-rule = puolet suurimmasta
 limit-brief-roadside-hot = tarkastus kuumana
 limit-brief-dual-gap = paripyörien väli
 limit-brief-chains = ketjut
 limit-brief-turning-scrub = sivuluisto
 limit-brief-tire-heat = lämpeneminen
-limit-brief-tire-maximum = kylkimerkintä
+limit-brief-tire-maximum = kyljen raja
 limit-brief-rim-maximum = vanne
 limit-brief-supply = syöttö
 limit-brief-permit-minimum = lupa

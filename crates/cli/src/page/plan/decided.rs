@@ -52,7 +52,8 @@ fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> St
     if let (Some(kpa), Some(by), Some(source)) =
         (cell.max_kpa, &cell.max_governed_by, &cell.max_source)
     {
-        let mut what = format!("{} [{}]", words.text(&format!("limit-{by}")), one_style(source));
+        let mut what =
+            format!("{} [{}]", words.text(&format!("limit-{by}")), one_style(source, words));
         if let Some(advice) = cell.ground_advice_kpa {
             let advice = words.fill("plan-ground", &[("advice", &highest(format, advice))]);
             what.push_str("; ");
@@ -86,10 +87,10 @@ fn explained(plan: &PlanView, state: &str, cell: &CellView, words: &Words) -> St
     text
 }
 
-/// `key, place (standing)` as the other lines have it: `key, place: standing`.
-fn one_style(source: &str) -> String {
-    match source.strip_suffix(')').and_then(|open| open.rsplit_once(" (")) {
-        Some((place, standing)) => format!("{place}: {standing}"),
+/// A source as the page writes it: key, place, and its standing in the reader's words.
+fn one_style(source: &str, words: &Words) -> String {
+    match source.strip_suffix(')').and_then(|source| source.rsplit_once(" (")) {
+        Some((source, standing)) => format!("{source}: {}", standing_words(standing, words)),
         None => source.to_owned(),
     }
 }
@@ -145,11 +146,14 @@ fn cited(limit: &LimitView, words: &Words) -> String {
 
 /// How the number stands to its source.
 pub(super) fn standing(limit: &LimitView, words: &Words) -> String {
-    let standing = match limit.standing.as_str() {
+    standing_words(&limit.standing, words)
+}
+
+fn standing_words(standing: &str, words: &Words) -> String {
+    words.text(match standing {
         "read" => "plan-standing-brief-read",
         "given" => "plan-standing-brief-given",
         "from memory" => "plan-standing-brief-memory",
         _ => "plan-standing-practice",
-    };
-    words.text(standing)
+    })
 }
