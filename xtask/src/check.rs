@@ -6,6 +6,9 @@ use std::time::Instant;
 
 use crate::{Outcome, generate, licenses, tidy};
 
+/// The program with its optional parts, so that these are checked too.
+const WHOLE: &str = "--features=cli/paper";
+
 /// Runs every step; stops at the first that fails, for a later step would only repeat it.
 pub fn run(root: &Path) -> Outcome {
     let start = Instant::now();
@@ -13,12 +16,20 @@ pub fn run(root: &Path) -> Outcome {
     step("tidy", || tidy::run(root))?;
     step("licenses", || licenses::check(root))?;
     step("lints", || {
-        let lints =
-            ["clippy", "--workspace", "--all-targets", "--profile", "ci", "--", "-Dwarnings"];
+        let lints = [
+            "clippy",
+            "--workspace",
+            "--all-targets",
+            WHOLE,
+            "--profile",
+            "ci",
+            "--",
+            "-Dwarnings",
+        ];
         cargo(root, &lints, &[])
     })?;
     step("documentation", || {
-        let docs = ["doc", "--workspace", "--no-deps", "--profile", "ci"];
+        let docs = ["doc", "--workspace", "--no-deps", WHOLE, "--profile", "ci"];
         cargo(root, &docs, &[("RUSTDOCFLAGS", "-Dwarnings")])
     })?;
     tests(root)?;
@@ -30,12 +41,15 @@ pub fn run(root: &Path) -> Outcome {
 fn tests(root: &Path) -> Outcome {
     let nextest = Command::new("cargo").args(["nextest", "--version"]).output();
     if nextest.is_ok_and(|output| output.status.success()) {
-        let unit = ["nextest", "run", "--workspace", "--cargo-profile", "ci", "--no-tests", "pass"];
+        let unit =
+            ["nextest", "run", "--workspace", WHOLE, "--cargo-profile", "ci", "--no-tests", "pass"];
         step("tests", || cargo(root, &unit, &[]))?;
-        let doc = ["test", "--workspace", "--doc", "--profile", "ci"];
+        let doc = ["test", "--workspace", "--doc", WHOLE, "--profile", "ci"];
         step("examples in the documentation", || cargo(root, &doc, &[]))
     } else {
-        step("tests and examples", || cargo(root, &["test", "--workspace", "--profile", "ci"], &[]))
+        step("tests and examples", || {
+            cargo(root, &["test", "--workspace", WHOLE, "--profile", "ci"], &[])
+        })
     }
 }
 

@@ -44,6 +44,13 @@ impl Terminal {
         stream.flush()
     }
 
+    /// Hands over a file as data.
+    pub fn bytes(bytes: &[u8]) -> io::Result<()> {
+        let mut stream = io::stdout().lock();
+        stream.write_all(bytes)?;
+        stream.flush()
+    }
+
     /// Prints one JSON document as data.
     pub fn document(self, document: &impl Serialize) -> io::Result<()> {
         let mut text = serde_json::to_string_pretty(document)?;

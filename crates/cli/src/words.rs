@@ -60,6 +60,16 @@ impl Words {
         Ok(Self { texts: Texts::new(language)?, format: Format::new(units, language)? })
     }
 
+    /// The language tag asked for.
+    pub fn language(&self) -> &str {
+        self.format.language()
+    }
+
+    /// The same words for a document.
+    pub fn of_paper(&self) -> report::Words<'_> {
+        report::Words { texts: &self.texts, format: &self.format }
+    }
+
     /// A text without arguments.
     pub fn text(&self, key: &str) -> String {
         self.texts.get(key, &[])

@@ -9,12 +9,16 @@ use quantity::{
 use crate::{Kind, LanguageError, NumberForm, Round, Shown, UnitProfile};
 
 /// Digits and the unit they are in; as text, `85 psi`.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Amount {
     /// The digits in the reader's language.
     pub number: String,
     /// The unit as printed.
     pub unit: &'static str,
+    /// The number the digits stand for, rounded as they are: for sheets that calculate on.
+    pub value: f64,
+    /// Digits after the decimal mark.
+    pub decimals: u8,
 }
 
 impl std::fmt::Display for Amount {
@@ -34,6 +38,7 @@ impl Pressure for PressureDifference {}
 #[derive(Debug)]
 pub struct Format {
     profile: UnitProfile,
+    language: String,
     numbers: NumberForm,
 }
 
@@ -52,13 +57,13 @@ impl Format {
     /// # Errors
     /// [`LanguageError::NotATag`] for what is no language tag.
     pub fn new(profile: UnitProfile, language: &str) -> Result<Self, LanguageError> {
-        Ok(Self { profile, numbers: NumberForm::new(language)? })
+        Ok(Self { profile, language: language.to_owned(), numbers: NumberForm::new(language)? })
     }
 
     /// The same number form in another profile, such as that of a controller.
     #[must_use]
     pub fn in_profile(&self, profile: UnitProfile) -> Self {
-        Self { profile, numbers: self.numbers.clone() }
+        Self { profile, language: self.language.clone(), numbers: self.numbers.clone() }
     }
 
     /// The same profile with digits for programs: a decimal point in any language.
@@ -72,6 +77,11 @@ impl Format {
     /// The profile in use.
     pub fn profile(&self) -> UnitProfile {
         self.profile
+    }
+
+    /// The language tag of the number form, such as `es-CL`.
+    pub fn language(&self) -> &str {
+        &self.language
     }
 
     /// The unit a kind is shown in, for column headings.
@@ -148,7 +158,7 @@ impl Format {
 
     /// A ratio as percent.
     pub fn percent(&self, ratio: f64, decimals: u8, round: Round) -> Amount {
-        Amount { number: self.numbers.plain(ratio * 100.0, decimals, round), unit: "%" }
+        self.in_unit(ratio * 100.0, decimals, round, "%")
     }
 
     fn amount<Q: Unit>(&self, kind: Kind, value: Q, round: Round) -> Amount {
@@ -160,7 +170,17 @@ impl Format {
         let number = value
             .in_unit(shown.symbol)
             .expect("each kind is shown in a unit of its quantity; a test tries them all");
-        Amount { number: self.numbers.plain(number, decimals, round), unit: shown.label }
+        self.in_unit(number, decimals, round, shown.label)
+    }
+
+    /// A number that is in its unit already, without thousands marks.
+    pub fn in_unit(&self, value: f64, decimals: u8, round: Round, unit: &'static str) -> Amount {
+        Amount {
+            number: self.numbers.plain(value, decimals, round),
+            unit,
+            value: round.at(value, decimals),
+            decimals,
+        }
     }
 }
 

@@ -1,9 +1,20 @@
-//! Charts of results, as SVG.
+//! Charts and documents of results.
 //!
 //! Nothing here decides or computes anything but units, rounding and where a line or a
 //! word goes on the paper.
 
+pub mod cautions;
+pub mod cells;
+pub mod changes;
+pub mod document;
+pub mod html;
+pub mod paper;
+pub mod quantities;
 mod strip;
 mod svg;
+mod words;
+#[cfg(feature = "xlsx")]
+pub mod xlsx;
 
 pub use strip::{ChartError, run_strip};
+pub use words::Words;

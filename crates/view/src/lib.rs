@@ -10,7 +10,9 @@ mod issued;
 mod now;
 mod plan;
 mod problems;
+mod report;
 mod requests;
+mod route;
 mod run;
 
 pub use ask::{
@@ -28,5 +30,7 @@ pub use plan::{
     PlanDocument, PlanView, PricesView, RungView, StackView, TermCostsView, TermsView, WayView,
 };
 pub use problems::{CheckDocument, ProblemView};
+pub use report::ReportDocument;
 pub use requests::{AskedHaulView, AskedLineView, RequestView, RequestsDocument};
-pub use run::{LegView, MarkView, RunView, SampleView, run_view};
+pub use route::{LegView, MarkView, RouteView};
+pub use run::{RunView, SampleView, run_view};

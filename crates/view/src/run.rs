@@ -1,42 +1,13 @@
 //! The run along the route, for charts and tables of a simulation.
 
 use haul::Trace;
-use model::haul_cycle::{HaulCycle, LadenDirection};
-use model::route::Surface;
+use model::haul_cycle::LadenDirection;
 use plan::CellId;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use study::{Planned, Simulated};
 
-/// A leg for the strip.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct LegView {
-    /// Name.
-    pub name: String,
-    /// Where it begins.
-    pub from_km: f64,
-    /// Where it ends.
-    pub to_km: f64,
-    /// `paved`, `sealed`, `gravel`, `earth`, `soft ground`, `sand` or `snow or ice`.
-    pub surface: String,
-    /// Speed limit.
-    pub speed_limit_kmh: f64,
-}
-
-/// A landmark, lay-by or change point on the strip.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct MarkView {
-    /// Chainage.
-    pub km: f64,
-    /// What it is called.
-    pub name: String,
-    /// `landmark`, `lay-by`, `raise` or `lower`.
-    pub kind: String,
-    /// Load state of the run, for change points.
-    pub load_state: Option<String>,
-    /// Where a change must be complete.
-    pub reach_by_km: Option<f64>,
-}
+use crate::route::{LegView, MarkView, elevation, laden_direction, legs, places};
 
 /// One moment of the run.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -98,18 +69,6 @@ pub struct RunView {
     pub samples: Vec<SampleView>,
 }
 
-fn surface(surface: Surface) -> &'static str {
-    match surface {
-        Surface::Paved => "paved",
-        Surface::Sealed => "sealed",
-        Surface::Gravel => "gravel",
-        Surface::Earth => "earth",
-        Surface::SoftGround => "soft ground",
-        Surface::Sand => "sand",
-        Surface::SnowOrIce => "snow or ice",
-    }
-}
-
 /// Makes the view of a simulated haul.
 pub fn run_view(planned: &Planned, simulated: &Simulated) -> RunView {
     let haul = &planned.haul;
@@ -121,51 +80,16 @@ pub fn run_view(planned: &Planned, simulated: &Simulated) -> RunView {
         route: haul.route.name.clone(),
         channels: combination.channels.iter().map(|channel| channel.name.clone()).collect(),
         load_states: [state(haul.empty_state), state(haul.laden_state)],
-        laden_direction: match haul.laden_direction {
-            LadenDirection::Forward => "forward",
-            LadenDirection::Backward => "backward",
-        }
-        .to_owned(),
+        laden_direction: laden_direction(haul),
         legs: legs(haul),
-        elevation_km_m: haul
-            .route
-            .profile
-            .points()
-            .iter()
-            .map(|(at, height)| (at.as_km(), height.as_m()))
-            .collect(),
+        elevation_km_m: elevation(haul),
         marks: marks(planned),
         samples: samples(planned, &simulated.trace),
     }
 }
 
-fn legs(haul: &HaulCycle) -> Vec<LegView> {
-    haul.route
-        .legs
-        .iter()
-        .map(|leg| LegView {
-            name: leg.name.clone(),
-            from_km: leg.from.as_km(),
-            to_km: leg.to.as_km(),
-            surface: surface(leg.surface).to_owned(),
-            speed_limit_kmh: leg.speed_limit.as_kmh(),
-        })
-        .collect()
-}
-
 fn marks(planned: &Planned) -> Vec<MarkView> {
     let (haul, plan) = (&planned.haul, &planned.plan);
-    let plain = |km, name: &str, kind: &str| MarkView {
-        km,
-        name: name.to_owned(),
-        kind: kind.to_owned(),
-        load_state: None,
-        reach_by_km: None,
-    };
-    let landmarks =
-        haul.route.landmarks.iter().map(|mark| plain(mark.at.as_km(), &mark.name, "landmark"));
-    let lay_bys =
-        haul.route.lay_bys.iter().map(|mark| plain(mark.at.as_km(), &mark.name, "lay-by"));
     let changes = plan.driven.iter().flat_map(|driven| &driven.points).map(|point| MarkView {
         km: point.at.as_km(),
         name: haul.combination.rungs[point.to.rung].name.clone(),
@@ -191,7 +115,7 @@ fn marks(planned: &Planned) -> Vec<MarkView> {
             }),
         })
     });
-    landmarks.chain(lay_bys).chain(changes).chain(laden_change).collect()
+    places(haul).chain(changes).chain(laden_change).collect()
 }
 
 fn samples(planned: &Planned, trace: &Trace) -> Vec<SampleView> {

@@ -3,6 +3,7 @@
 mod approvals;
 mod calc;
 mod issue;
+mod report;
 mod road;
 mod survey;
 
@@ -18,6 +19,7 @@ pub use calc::{
     Topic, VentTimeArgs, WheelFitment, WheelPullArgs,
 };
 pub use issue::{IssueArgs, PlansArgs};
+pub use report::{PaperFormat, ReportArgs};
 pub use road::{AskArgs, CapArgs, NowArgs, Question, ReadFlag, TrailerFlag};
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};
 
@@ -71,6 +73,7 @@ pub enum Command {
     Ask(AskArgs),
     Simulate(SimulateArgs),
     Approvals(ApprovalsArgs),
+    Report(ReportArgs),
     Calc(CalcArgs),
     Schema(SchemaArgs),
     Completions(CompletionsArgs),

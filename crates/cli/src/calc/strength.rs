@@ -69,9 +69,15 @@ fn band<T: Copy>(estimate: &Estimate<T>) -> [T; 3] {
 /// Moduli are told in megapascals, but to readers of psi.
 fn modulus_shown(modulus: Stress, round: Round, words: &Words) -> Amount {
     if words.format.unit(Kind::Pressure) == "psi" {
-        Amount { number: words.format.number(modulus.as_psi(), 0, round), unit: "psi" }
+        Amount {
+            number: words.format.number(modulus.as_psi(), 0, round),
+            ..words.format.in_unit(modulus.as_psi(), 0, round, "psi")
+        }
     } else {
-        Amount { number: words.format.number(modulus.as_mpa(), 1, round), unit: "MPa" }
+        Amount {
+            number: words.format.number(modulus.as_mpa(), 1, round),
+            ..words.format.in_unit(modulus.as_mpa(), 1, round, "MPa")
+        }
     }
 }
 

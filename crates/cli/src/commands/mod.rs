@@ -12,6 +12,7 @@ mod now;
 mod opened;
 mod plan;
 mod plans;
+mod report;
 mod road;
 mod schema;
 mod simulate;
@@ -32,6 +33,7 @@ pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<
         Command::Ask(args) => ask::run(&args, global, terminal),
         Command::Simulate(args) => simulate::run(args, global, terminal),
         Command::Approvals(args) => approvals::run(&args, global, terminal),
+        Command::Report(args) => report::run(&args, global, terminal),
         Command::Calc(args) => calc::run(&args, global, terminal),
         Command::Schema(args) => schema::run(&args, terminal),
         Command::Completions(args) => completions::run(&args, terminal),

@@ -76,13 +76,7 @@ fn table(
         Warmth::NotKnown if !args.tires.ran_last_hour => (Warmth::NotKnown, "not-known"),
         _ => (Warmth::Warm, "warm"),
     };
-    // Steps that a gauge in the reader's unit shows.
-    let step = match words.format.profile() {
-        UnitProfile::Us => PressureDifference::from_psi(5.0),
-        UnitProfile::Si => PressureDifference::from_kpa(25.0),
-        UnitProfile::MetricBar => PressureDifference::from_bar(0.25),
-    };
-    let rows = card(haul, call, warmth, step).map_err(refused)?;
+    let rows = card(haul, call, warmth, gauge_step(words)).map_err(refused)?;
     let document = NowTableDocument::new(haul, subject, tires, &rows);
     if global.json {
         terminal.document(&document)?;
@@ -90,6 +84,15 @@ fn table(
         terminal.data(&page::now_table(&document, words))?;
     }
     Ok(Outcome::Done)
+}
+
+/// Steps that a gauge in the reader's unit shows.
+pub(super) fn gauge_step(words: &Words) -> PressureDifference {
+    match words.format.profile() {
+        UnitProfile::Us => PressureDifference::from_psi(5.0),
+        UnitProfile::Si => PressureDifference::from_kpa(25.0),
+        UnitProfile::MetricBar => PressureDifference::from_bar(0.25),
+    }
 }
 
 /// Weather outside the gas law is the survey's; everything else is the caller's.

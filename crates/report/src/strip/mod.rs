@@ -5,18 +5,18 @@ mod elevation;
 mod flags;
 mod half;
 mod heading;
-mod labels;
+pub(crate) mod labels;
 mod layout;
 mod legend;
 mod panel;
 mod places;
 mod pressure;
 mod reader;
-mod scale;
+pub(crate) mod scale;
 mod speed;
 mod standing;
 mod supply;
-mod surface;
+pub(crate) mod surface;
 
 #[cfg(test)]
 mod tests;

@@ -55,6 +55,13 @@ pub(crate) const SURFACES: [Surface; 7] = [
     ),
 ];
 
+impl Surface {
+    /// Makes its pattern.
+    pub(crate) fn pattern(&self, svg: &mut Svg) {
+        svg.pattern(self.id, self.tile, self.ground, self.path);
+    }
+}
+
 /// Surfaces that occur on the route.
 pub(crate) fn present(run: &RunView) -> impl Iterator<Item = &'static Surface> {
     const ALL: &[Surface] = &SURFACES;
@@ -64,7 +71,7 @@ pub(crate) fn present(run: &RunView) -> impl Iterator<Item = &'static Surface> {
 /// Makes the patterns of the surfaces that occur.
 pub(crate) fn patterns(svg: &mut Svg, run: &RunView) {
     for surface in present(run) {
-        svg.pattern(surface.id, surface.tile, surface.ground, surface.path);
+        surface.pattern(svg);
     }
 }
 

@@ -1,7 +1,8 @@
 //! Change points in the order of travel, what calling late does, and the change when laden.
 
 use language::{Kind, Round};
-use view::{ChangePointView, ConsequenceView, LadenOptionView, PlanView, WayView};
+use report::changes::{early, place, way};
+use view::{ChangePointView, ConsequenceView, LadenOptionView, PlanView};
 
 use super::{head, with_unit};
 use crate::page::quantities::{at_hand, cap, chainage, stretch, time};
@@ -46,16 +47,6 @@ pub fn points(plan: &PlanView, words: &Words) -> String {
     text + &late(&numbered, words)
 }
 
-/// Whether the run goes up the chainage.
-fn forward(point: &ChangePointView) -> bool {
-    point.reach_by_km > point.km || (point.reach_by_km >= point.km && point.reached_km >= point.km)
-}
-
-/// A chainage that must not be passed: shown so that the driver is early.
-fn early(point: &ChangePointView) -> Round {
-    if forward(point) { Round::Down } else { Round::Up }
-}
-
 fn table(run: &[(usize, &ChangePointView)], words: &Words) -> String {
     let format = &words.format;
     let distance = format.unit(Kind::Distance);
@@ -79,7 +70,7 @@ fn table(run: &[(usize, &ChangePointView)], words: &Words) -> String {
         sheet.row(vec![
             number.to_string(),
             chainage(format, point.km, round).number,
-            place(point, words),
+            place(point, words.of_paper()),
             format!("{call}\n{} → {}", point.from_rung, point.to_rung),
             change_time(point, words),
             stretch(format, point.lead_m, Round::Up).to_string(),
@@ -100,20 +91,6 @@ fn change_time(point: &ChangePointView, words: &Words) -> String {
     }
 }
 
-/// `470 m before gate`.
-fn place(point: &ChangePointView, words: &Words) -> String {
-    let (Some(near), Some(along)) = (&point.near, point.from_landmark_m) else {
-        return words.text("unit-none");
-    };
-    let (key, round) = match along {
-        along if along.abs() < 1.0 => ("plan-at-landmark", Round::Nearest),
-        along if along < 0.0 => ("plan-before-landmark", Round::Up),
-        _ => ("plan-beyond-landmark", Round::Down),
-    };
-    let distance = stretch(&words.format, along.abs(), round);
-    words.fill(key, &[("distance", &distance), ("landmark", near)])
-}
-
 /// What to say of a point that is not simply rolled through.
 fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
     let mut text = String::new();
@@ -130,12 +107,13 @@ fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
         text.push_str(&paragraph(&told, "  ! ", "    "));
     }
     if !point.fits || point.chosen.way != "rolling" {
-        let chosen = way(&point.chosen, words);
+        let chosen = way(&point.chosen, words.of_paper());
         let told = words.fill("plan-chosen-way", &[("number", &number), ("way", &chosen)]);
         text.push_str(&paragraph(&told, "  - ", "    "));
     }
     if !point.others.is_empty() {
-        let others: Vec<String> = point.others.iter().map(|other| way(other, words)).collect();
+        let others: Vec<String> =
+            point.others.iter().map(|other| way(other, words.of_paper())).collect();
         let told =
             words.fill("plan-other-ways", &[("number", &number), ("ways", &others.join("; "))]);
         text.push_str(&paragraph(&told, "  - ", "    "));
@@ -145,52 +123,6 @@ fn options(number: usize, point: &ChangePointView, words: &Words) -> String {
         text.push_str(&paragraph(&told, "  - ", "    "));
     }
     text
-}
-
-fn way(way: &WayView, words: &Words) -> String {
-    let format = &words.format;
-    let road = |round| way.distance_m.map(|m| stretch(format, m, round).to_string());
-    let unknown = || words.text("unit-unknown");
-    let what = match way.way.as_str() {
-        "go on slowly" => words.fill(
-            "plan-way-go-on-slowly",
-            &[("distance", &road(Round::Up).unwrap_or_else(unknown))],
-        ),
-        "lay-by" => words.fill(
-            "plan-way-lay-by",
-            &[
-                ("place", &way.place.clone().unwrap_or_else(unknown)),
-                (
-                    "km",
-                    &way.km.map_or_else(unknown, |km| {
-                        chainage(format, km, Round::Nearest).to_string()
-                    }),
-                ),
-            ],
-        ),
-        "slower" => words.fill(
-            "plan-way-slower",
-            &[("speed", &way.mean_kmh.map_or_else(unknown, |kmh| cap(format, kmh).to_string()))],
-        ),
-        "other rung" => words
-            .fill("plan-way-other-rung", &[("rung", &way.rung.clone().unwrap_or_else(unknown))]),
-        "more air" => words.fill(
-            "plan-way-more-air",
-            &[(
-                "times",
-                &way.times_the_air.map_or_else(unknown, |times| format.number(times, 1, Round::Up)),
-            )],
-        ),
-        "more road" => words
-            .fill("plan-way-more-road", &[("distance", &road(Round::Up).unwrap_or_else(unknown))]),
-        _ => words.text("plan-way-rolling"),
-    };
-    match way.time_lost_s {
-        Some(lost) if lost > 0.5 => {
-            format!("{what} ({})", words.fill("plan-loses", &[("time", &time(format, lost))]))
-        }
-        _ => what,
-    }
 }
 
 /// What calling late or never does, with air and compressor of each change.

@@ -4,12 +4,12 @@ use language::{Amount, Round};
 use quantity::{Length, Mass, Speed};
 use view::{CellView, LimitView, PlanView};
 
-use super::cells::{Extent, blocks, explained_before};
 use super::{head, ladder};
 use crate::page::quantities::{added, highest, lowest, percent, temperature, to_set};
 use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
+use report::cells::{Extent, blocks, explained_before};
 
 /// The explanation of every cell that differs from one already explained.
 pub fn decided(plan: &PlanView, words: &Words) -> String {

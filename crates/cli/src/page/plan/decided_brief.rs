@@ -4,13 +4,13 @@ use language::{Kind, Round};
 use quantity::{Mass, Speed};
 use view::{CellView, LimitView, PlanView};
 
-use super::cells::{Extent, blocks};
 use super::decided::standing;
 use super::head;
 use crate::page::quantities::{added, lowest, percent, to_set};
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::paragraph;
 use crate::words::Words;
+use report::cells::{Extent, blocks};
 
 /// What stands behind one cell: a label, a pressure and the reason, line by line.
 type Lines = Vec<[String; 3]>;

@@ -3,13 +3,13 @@
 use language::Kind;
 use view::{FixedGroupView, PlanView};
 
-use super::cells::{Extent, drives_loaded};
 use super::{head, with_unit};
 use crate::page::quantities::{at_hand, load, lowest};
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::paragraph;
 use crate::words::Words;
 use language::Round;
+use report::cells::{Extent, drives_loaded};
 
 /// Groups at a fixed pressure, each tested for its load.
 pub fn fixed(plan: &PlanView, extent: Extent, words: &Words) -> String {

@@ -2,7 +2,6 @@
 
 use view::PlanView;
 
-use super::cells::load_states;
 use super::head;
 use crate::page::quantities::{chainage, load, temperature};
 use crate::page::sheet::{Sheet, Side};
@@ -10,6 +9,7 @@ use crate::page::text::{labelled, line, paragraph, unreviewed};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 use language::Round;
+use report::cells::load_states;
 
 /// Title, and what the plan is for.
 pub fn heading(plan: &PlanView, words: &Words) -> String {
@@ -50,7 +50,7 @@ pub fn heading(plan: &PlanView, words: &Words) -> String {
     text.push_str(&paragraph(&words.text("plan-draft"), "", ""));
     text.push_str(&labelled(&facts));
     if plan.breaks_a_limit {
-        let broken = super::cautions::broken(plan, words);
+        let broken = report::cautions::broken(plan, words.of_paper());
         let warning = words.count("plan-breaks-limits", broken.len());
         text.push_str(&line(WRONG, "", &warning));
         for told in broken {

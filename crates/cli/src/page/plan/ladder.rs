@@ -5,15 +5,15 @@ use std::collections::BTreeMap;
 use language::{Format, Kind, UnitProfile};
 use view::{CellView, PlanView, RungView};
 
-use super::cells::{
-    Block, CellName, Extent, blocks, has_chains, left_out, list, same_as, uses_rung,
-};
 use super::{head, with_unit};
 use crate::page::quantities::{cap, highest, load, lowest, percent, stretch, temperature, to_set};
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
+use report::cells::{
+    Block, CellName, Extent, blocks, has_chains, left_out, list, same_as, uses_rung,
+};
 
 /// The tables of the cells that are shown, and how many are not.
 pub fn ladder(plan: &PlanView, extent: Extent, words: &Words) -> String {
@@ -61,7 +61,7 @@ fn more(plan: &PlanView, words: &Words) -> String {
                 "plan-more-not-possible",
                 &[
                     ("count", impossible.len().into()),
-                    ("cells", list(plan, &impossible, words).into()),
+                    ("cells", list(plan, &impossible, words.of_paper()).into()),
                 ],
             )
         });

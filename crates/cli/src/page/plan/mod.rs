@@ -1,7 +1,6 @@
 //! The page of a plan, top to bottom.
 
 mod cautions;
-mod cells;
 mod changes;
 mod cycle;
 mod decided;
@@ -12,8 +11,8 @@ mod ladder;
 mod search;
 mod sources;
 
-pub use cells::Extent;
 pub use ladder::why;
+pub use report::cells::Extent;
 use view::PlanView;
 
 use crate::page::text::line;

@@ -4,11 +4,11 @@ use std::collections::BTreeSet;
 
 use view::PlanView;
 
-use super::cells::{Extent, shown};
 use super::head;
 use crate::page::text::paragraph;
 use crate::register;
 use crate::words::Words;
+use report::cells::{Extent, shown};
 
 /// Every source that a window shown rests on, with its title.
 pub fn sources(plan: &PlanView, extent: Extent, words: &Words) -> String {

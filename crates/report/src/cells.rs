@@ -2,7 +2,7 @@
 
 use view::{CellView, PlanView};
 
-use crate::words::Words;
+use crate::Words;
 
 /// The cells of one load state and chain state.
 pub struct Block<'a> {
@@ -155,7 +155,7 @@ impl<'a> From<&'a CellView> for CellName<'a> {
 }
 
 /// Cells as one list: `drive: empty, laden (every rung); trailer: laden (pit)`.
-pub fn list(plan: &PlanView, cells: &[CellName<'_>], words: &Words) -> String {
+pub fn list(plan: &PlanView, cells: &[CellName<'_>], words: Words<'_>) -> String {
     let mut channels: Vec<(Vec<&str>, String)> = Vec::new();
     for channel in unique(cells.iter().map(|cell| cell.channel)) {
         let told = of_channel(plan, channel, cells, words);
@@ -170,7 +170,7 @@ pub fn list(plan: &PlanView, cells: &[CellName<'_>], words: &Words) -> String {
 }
 
 /// The load states of one channel's cells, those on the same rungs together.
-fn of_channel(plan: &PlanView, channel: &str, cells: &[CellName<'_>], words: &Words) -> String {
+fn of_channel(plan: &PlanView, channel: &str, cells: &[CellName<'_>], words: Words<'_>) -> String {
     let mut groups: Vec<(Vec<String>, Vec<&str>)> = Vec::new();
     let mut entries: Vec<(String, Vec<&str>)> = Vec::new();
     for load_state in load_states(plan) {

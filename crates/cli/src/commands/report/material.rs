@@ -1,0 +1,160 @@
+//! What a document is made from: the plan of the survey as it stands, or an issued one.
+
+use plan::Detail;
+use plan::now::{Call, Load, Trailer, Warmth, card};
+use report::paper::{Issue, Material};
+use study::{IssuedPlan, Named, NamedError, Opened, haul_of, issued, stale};
+use survey::Survey;
+use view::{NowTableDocument, PlanDocument, PlanView, RouteView, SubjectView, frozen};
+
+use crate::args::ReportArgs;
+use crate::commands::now::gauge_step;
+use crate::commands::plan::{Ladder, planned};
+use crate::commands::road;
+use crate::outcome::Failure;
+use crate::terminal::Terminal;
+use crate::words::Words;
+
+/// Everything a document may need.
+pub(super) struct Gathered {
+    pub(super) plan: PlanView,
+    pub(super) issue: Option<Issue>,
+    responsible: String,
+    route: RouteView,
+    gauge: NowTableDocument,
+}
+
+impl Gathered {
+    pub(super) fn material(&self) -> Material<'_> {
+        Material {
+            plan: &self.plan,
+            issue: self.issue.as_ref(),
+            responsible: &self.responsible,
+            route: &self.route,
+            gauge: &self.gauge,
+        }
+    }
+}
+
+/// Gathers it; none where errors of the survey leave nothing to plan, and that is said.
+pub(super) fn gather(
+    args: &ReportArgs,
+    opened: &Opened,
+    words: &Words,
+    terminal: Terminal,
+) -> Result<Option<Gathered>, Failure> {
+    let survey = road::survey_of(opened)?;
+    let named = Named { haul: args.haul.as_deref(), ..Named::default() };
+    let name = &haul_of(survey, named)
+        .map_err(|error| match error {
+            NamedError::NoneSound => Failure::input(error),
+            other => Failure::call(other),
+        })?
+        .name;
+    let issued = issued(&opened.folder);
+    let mut of_haul = issued.plans.iter().filter(|plan| plan.haul == *name);
+    let numbers = || {
+        let plans = issued.plans.iter().filter(|plan| plan.haul == *name);
+        plans.map(|plan| plan.number.to_string()).collect::<Vec<_>>().join(", ")
+    };
+    let Some(number) = args.plan else {
+        let told = match numbers() {
+            none if none.is_empty() => words.text("paper-draft-note-none"),
+            numbers => words.fill("paper-draft-note", &[("plans", &numbers)]),
+        };
+        terminal.note(&told)?;
+        return draft(opened, survey, name, words, terminal);
+    };
+    let plan = of_haul.find(|plan| plan.number == number).ok_or_else(|| {
+        let known = match numbers() {
+            none if none.is_empty() => words.text("unit-none"),
+            numbers => numbers,
+        };
+        Failure::call(anyhow::anyhow!("haul '{name}' has no issued plan {number}; issued: {known}"))
+    })?;
+    from_issued(plan, opened, survey, words).map(Some)
+}
+
+fn draft(
+    opened: &Opened,
+    survey: &Survey,
+    name: &str,
+    words: &Words,
+    terminal: Terminal,
+) -> Result<Option<Gathered>, Failure> {
+    let detail = Detail::default();
+    let planned = planned(opened, Some(name), Ladder::Surveyed, &detail, words, terminal)?;
+    let Some(one) = planned.first() else { return Ok(None) };
+    let plan = PlanDocument::new(&planned[..1]).plans.remove(0);
+    Ok(Some(Gathered {
+        plan,
+        issue: None,
+        responsible: survey.responsible.clone(),
+        route: RouteView::from(&one.haul),
+        gauge: gauge(&one.haul, survey, words)?,
+    }))
+}
+
+/// An issued plan. Route and gauge table come from the survey, which must not have left it behind.
+fn from_issued(
+    plan: &IssuedPlan,
+    opened: &Opened,
+    survey: &Survey,
+    words: &Words,
+) -> Result<Gathered, Failure> {
+    let standing = stale(opened, std::slice::from_ref(plan));
+    if let Some(standing) = standing.first().filter(|standing| standing.cause.is_some()) {
+        let files: Vec<&str> = standing.changes.iter().map(|file| &*file.path).collect();
+        return Err(Failure::input(anyhow::anyhow!(
+            "plan {} was left behind by the survey ({}); issue the haul again, and print that",
+            plan.id,
+            if files.is_empty() { "an approval or permit".to_owned() } else { files.join(", ") }
+        )));
+    }
+    let frozen = frozen(plan).map_err(|error| {
+        Failure::input(anyhow::anyhow!("plan {} cannot be read: {error}", plan.id))
+    })?;
+    let view = frozen.plan.plans.into_iter().next().ok_or_else(|| {
+        Failure::input(anyhow::anyhow!("plan {} holds no plan document", plan.id))
+    })?;
+    let named = Named { haul: Some(&plan.haul), ..Named::default() };
+    let haul = road::haul(survey, named)?;
+    Ok(Gathered {
+        plan: view,
+        issue: Some(Issue {
+            id: plan.id.clone(),
+            date: plan.date.to_string(),
+            units: plan.units.clone(),
+        }),
+        responsible: plan.responsible.clone(),
+        route: RouteView::from(&haul),
+        gauge: gauge(&haul, survey, words)?,
+    })
+}
+
+/// Highest speeds over gauge readings, for tires of which nobody knows how warm they are.
+fn gauge(
+    haul: &model::haul_cycle::HaulCycle,
+    survey: &Survey,
+    words: &Words,
+) -> Result<NowTableDocument, Failure> {
+    let call = Call {
+        load: Load::Unknown,
+        chains: None,
+        readings: Vec::new(),
+        ran_last_hour: false,
+        ambient: None,
+        trailer: Trailer::AsPlanned,
+        with_unapproved: false,
+        cap_step: survey.speed_cap_step,
+    };
+    let rows = card(haul, &call, Warmth::NotKnown, gauge_step(words)).map_err(Failure::input)?;
+    let subject = SubjectView {
+        unit: None,
+        haul: haul.name.clone(),
+        combination: haul.combination.name.clone(),
+        chain_state: None,
+        with_unapproved: false,
+    };
+    Ok(NowTableDocument::new(haul, subject, "not-known", &rows))
+}

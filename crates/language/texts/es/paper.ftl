@@ -1,0 +1,19 @@
+# Lo que tienen en común los documentos en papel.
+paper-kind-driver-card = Tarjeta del conductor
+paper-issued = Plan { $plan }, emitido el { $date }
+paper-draft = BORRADOR, sin emitir: no es para el conductor
+paper-page = Página
+paper-about = Acarreo { $haul }, { $combination }
+paper-about-units = Acarreo { $haul }, { $combination }, unidades { $units }
+paper-sources = Fuentes
+paper-source-what = Qué se apoya en ella
+paper-source = Fuente
+paper-source-standing = Qué tan segura es
+paper-drawing = Dibujo
+paper-fill-in = Para llenar
+paper-unit = Unidad
+
+# El comando.
+paper-written = { $kind }: { $file }
+paper-draft-note = borrador: el plan del relevamiento actual no está emitido. Planes emitidos de este acarreo: { $plans }; imprima uno con --plan.
+paper-draft-note-none = borrador: no hay plan emitido de este acarreo; airtide plan SURVEY --haul NAME --issue lo emite.

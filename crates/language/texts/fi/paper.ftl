@@ -1,0 +1,19 @@
+# Mikä paperisilla asiakirjoilla on yhteistä.
+paper-kind-driver-card = Kuljettajan kortti
+paper-issued = Suunnitelma { $plan }, annettu { $date }
+paper-draft = LUONNOS, ei annettu: ei kuljettajalle
+paper-page = Sivu
+paper-about = Kuljetus { $haul }, { $combination }
+paper-about-units = Kuljetus { $haul }, { $combination }, yksiköt { $units }
+paper-sources = Lähteet
+paper-source-what = Mikä nojaa siihen
+paper-source = Lähde
+paper-source-standing = Kuinka varma se on
+paper-drawing = Piirros
+paper-fill-in = Täytä
+paper-unit = Yksikkö
+
+# Komento.
+paper-written = { $kind }: { $file }
+paper-draft-note = luonnos: kartoituksen nykyistä suunnitelmaa ei ole annettu. Tämän kuljetuksen annetut suunnitelmat: { $plans }; tulosta valitsimella --plan.
+paper-draft-note-none = luonnos: tälle kuljetukselle ei ole annettu suunnitelmaa; airtide plan SURVEY --haul NAME --issue tekee sen.

@@ -1,0 +1,19 @@
+# Ce que les documents imprimés ont en commun.
+paper-kind-driver-card = Carte du chauffeur
+paper-issued = Plan { $plan }, émis le { $date }
+paper-draft = ÉBAUCHE, non émise : pas pour le chauffeur
+paper-page = Page
+paper-about = Transport { $haul }, { $combination }
+paper-about-units = Transport { $haul }, { $combination }, unités { $units }
+paper-sources = Sources
+paper-source-what = Ce qui s'y appuie
+paper-source = Source
+paper-source-standing = Degré de certitude
+paper-drawing = Dessin
+paper-fill-in = À remplir
+paper-unit = Unité
+
+# La commande.
+paper-written = { $kind } : { $file }
+paper-draft-note = ébauche : le plan du relevé actuel n'est pas émis. Plans émis de ce transport : { $plans }; en imprimer un avec --plan.
+paper-draft-note-none = ébauche : aucun plan de ce transport n'est émis; airtide plan SURVEY --haul NAME --issue le fait.

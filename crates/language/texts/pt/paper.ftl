@@ -1,0 +1,19 @@
+# O que os documentos em papel têm em comum.
+paper-kind-driver-card = Cartão do motorista
+paper-issued = Plano { $plan }, emitido em { $date }
+paper-draft = RASCUNHO, não emitido: não é para o motorista
+paper-page = Página
+paper-about = Transporte { $haul }, { $combination }
+paper-about-units = Transporte { $haul }, { $combination }, unidades { $units }
+paper-sources = Fontes
+paper-source-what = O que se apoia nela
+paper-source = Fonte
+paper-source-standing = Quão segura é
+paper-drawing = Desenho
+paper-fill-in = Preencher
+paper-unit = Unidade
+
+# O comando.
+paper-written = { $kind }: { $file }
+paper-draft-note = rascunho: o plano do levantamento atual não foi emitido. Planos emitidos deste transporte: { $plans }; imprima um com --plan.
+paper-draft-note-none = rascunho: nenhum plano deste transporte foi emitido; airtide plan SURVEY --haul NAME --issue faz isso.

@@ -1,0 +1,19 @@
+# Vad dokument på papper har gemensamt.
+paper-kind-driver-card = Förarkort
+paper-issued = Plan { $plan }, utfärdad { $date }
+paper-draft = UTKAST, inte utfärdat: inte för föraren
+paper-page = Sida
+paper-about = Körning { $haul }, { $combination }
+paper-about-units = Körning { $haul }, { $combination }, enheter { $units }
+paper-sources = Källor
+paper-source-what = Vad som vilar på den
+paper-source = Källa
+paper-source-standing = Hur säker den är
+paper-drawing = Ritning
+paper-fill-in = Fyll i
+paper-unit = Enhet
+
+# Kommandot.
+paper-written = { $kind }: { $file }
+paper-draft-note = utkast: planen enligt dagens inventering är inte utfärdad. Utfärdade planer för denna körning: { $plans }; skriv ut en med --plan.
+paper-draft-note-none = utkast: ingen plan för denna körning är utfärdad; airtide plan SURVEY --haul NAME --issue gör det.
