@@ -12,6 +12,50 @@ const QUIET: Duration = Duration::from_secs(1);
 /// Time between two pictures of the spinner.
 const TICK: Duration = Duration::from_millis(120);
 
+/// Does several things at once, and shows how much of them is done if they last; the work tells its
+/// share of each by its number.
+#[cfg(feature = "logs")]
+pub fn shares<T>(
+    what: &str,
+    count: usize,
+    work: impl FnOnce(&(dyn Fn(usize, f64) + Sync)) -> T,
+) -> T {
+    use std::sync::Mutex;
+    use std::time::Instant;
+
+    const FINE: f64 = 1000.0;
+    if !io::stderr().is_terminal() {
+        return work(&|_, _| {});
+    }
+    let begun = Instant::now();
+    let bar: Mutex<(Vec<f64>, Option<ProgressBar>)> = Mutex::new((vec![0.0; count], None));
+    let told = |number: usize, share: f64| {
+        // A bar that fails shows nothing; the work goes on.
+        let Ok(mut state) = bar.lock() else { return };
+        if let Some(own) = state.0.get_mut(number) {
+            *own = share.clamp(0.0, 1.0);
+        }
+        if begun.elapsed() < QUIET {
+            return;
+        }
+        let done = state.0.iter().sum::<f64>() / state.0.len().max(1) as f64;
+        let shown = state.1.get_or_insert_with(|| {
+            let style = ProgressStyle::with_template("{msg} {wide_bar} {percent} % {elapsed}")
+                .unwrap_or_else(|_| ProgressStyle::default_bar());
+            ProgressBar::new(1000).with_style(style).with_message(what.to_owned())
+        });
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "0 to 1000")]
+        shown.set_position((done * FINE) as u64);
+    };
+    let result = work(&told);
+    if let Ok(state) = bar.lock()
+        && let Some(shown) = &state.1
+    {
+        shown.finish_and_clear();
+    }
+    result
+}
+
 /// Does a step, and shows what it is if it lasts.
 pub fn step<T>(what: &str, work: impl FnOnce() -> T) -> T {
     if !io::stderr().is_terminal() {

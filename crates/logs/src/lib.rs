@@ -7,12 +7,14 @@
 //!
 //! The program only reads vehicles: nothing here sends to a bus.
 
+pub mod encode;
 pub mod frame;
 pub mod identifier;
 pub mod series;
 pub mod signal;
 pub mod table;
 pub mod value;
+pub mod write;
 
 pub use frame::{CanId, Data, Frame, Interface, Timestamp};
 pub use identifier::{Identifier, Pgn, SourceAddress};

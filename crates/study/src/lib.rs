@@ -4,6 +4,8 @@
 //! as there are, with results in the order of the survey whatever finishes first.
 
 mod issue;
+#[cfg(feature = "logs")]
+pub mod make;
 mod open;
 mod planning;
 mod requests;

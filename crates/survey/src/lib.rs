@@ -29,5 +29,5 @@ pub use problem::{
     Reference, Severity, SizeFault, SpacingBasis, StateFault, UnitFault, UnitSlip, report,
 };
 pub use register::{FittedTire, FittedValue, Mate, Measured, Position, Sensor, Side, Unit, Wheel};
-pub use write::{WriteError, create, replace};
+pub use write::{WriteError, create, readable, replace};
 pub use written::written_values;

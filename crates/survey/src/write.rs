@@ -66,14 +66,21 @@ fn prepared(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, WriteError> {
     Ok(file)
 }
 
-/// A temporary file that others may read, as any file a person saves.
+/// A temporary file in a folder that others may read, as any file a person saves.
+///
+/// # Errors
+/// What the system says.
 #[cfg(unix)]
-fn readable(folder: &Path) -> io::Result<NamedTempFile> {
+pub fn readable(folder: &Path) -> io::Result<NamedTempFile> {
     use std::os::unix::fs::PermissionsExt;
     tempfile::Builder::new().permissions(fs::Permissions::from_mode(0o666)).tempfile_in(folder)
 }
 
+/// A temporary file in a folder.
+///
+/// # Errors
+/// What the system says.
 #[cfg(not(unix))]
-fn readable(folder: &Path) -> io::Result<NamedTempFile> {
+pub fn readable(folder: &Path) -> io::Result<NamedTempFile> {
     NamedTempFile::new_in(folder)
 }

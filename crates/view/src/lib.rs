@@ -14,6 +14,8 @@ mod report;
 mod requests;
 mod route;
 mod run;
+#[cfg(feature = "logs")]
+mod truth;
 
 pub use ask::{
     AnswerView, AskDocument, AskedChangeView, CapView, LateCallView, LateView, SupplyView,
@@ -34,3 +36,8 @@ pub use report::ReportDocument;
 pub use requests::{AskedHaulView, AskedLineView, RequestView, RequestsDocument};
 pub use route::{LegView, MarkView, RouteView};
 pub use run::{RunView, SampleView, run_view};
+#[cfg(feature = "logs")]
+pub use truth::{
+    ClockStepView, MadeLogView, MadeLogsDocument, SpanView, TruthChangeView, TruthDocument,
+    TruthFaultView, TruthPhaseView, TruthTireView, TruthValuesView,
+};

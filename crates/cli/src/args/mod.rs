@@ -3,6 +3,9 @@
 mod approvals;
 mod calc;
 mod issue;
+mod logs;
+#[cfg(feature = "logs")]
+mod make;
 mod report;
 mod road;
 mod survey;
@@ -19,6 +22,11 @@ pub use calc::{
     Topic, VentTimeArgs, WheelFitment, WheelPullArgs,
 };
 pub use issue::{IssueArgs, PlansArgs};
+#[cfg(feature = "logs")]
+pub use logs::LogsAction;
+pub use logs::LogsArgs;
+#[cfg(feature = "logs")]
+pub use make::{DriverFlag, MakeArgs};
 pub use report::{PaperFormat, ReportArgs};
 pub use road::{AskArgs, CapArgs, NowArgs, Question, ReadFlag, TrailerFlag};
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};
@@ -75,6 +83,7 @@ pub enum Command {
     Approvals(ApprovalsArgs),
     Report(ReportArgs),
     Calc(CalcArgs),
+    Logs(LogsArgs),
     Schema(SchemaArgs),
     Completions(CompletionsArgs),
     Man(ManArgs),

@@ -6,6 +6,9 @@ mod calc;
 mod check;
 mod completions;
 mod issue;
+mod logs;
+#[cfg(feature = "logs")]
+mod make;
 mod man;
 mod new;
 mod now;
@@ -35,6 +38,7 @@ pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<
         Command::Approvals(args) => approvals::run(&args, global, terminal),
         Command::Report(args) => report::run(&args, global, terminal),
         Command::Calc(args) => calc::run(&args, global, terminal),
+        Command::Logs(args) => logs::run(&args, global, terminal),
         Command::Schema(args) => schema::run(&args, terminal),
         Command::Completions(args) => completions::run(&args, terminal),
         Command::Man(_) => man::run(terminal),

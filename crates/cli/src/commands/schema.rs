@@ -45,7 +45,14 @@ fn all() -> Map<String, Value> {
         ("run", schema_for!(RunView)),
         ("calc", schema_for!(CalcDocument)),
     ];
-    let documents =
-        documents.into_iter().map(|(name, schema)| (name.to_owned(), schema.to_value()));
+    #[cfg(feature = "logs")]
+    let of_logs = vec![
+        ("made-logs", schema_for!(view::MadeLogsDocument)),
+        ("truth", schema_for!(view::TruthDocument)),
+    ];
+    #[cfg(not(feature = "logs"))]
+    let of_logs = Vec::new();
+    let documents = documents.into_iter().chain(of_logs);
+    let documents = documents.map(|(name, schema)| (name.to_owned(), schema.to_value()));
     files.chain(documents).collect()
 }

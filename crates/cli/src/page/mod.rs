@@ -2,6 +2,8 @@
 
 mod ask;
 mod csv;
+#[cfg(feature = "logs")]
+mod make;
 mod now;
 mod plan;
 mod plans;
@@ -12,6 +14,8 @@ mod text;
 
 pub use ask::ask;
 pub use csv::{csv_of, csv_of_cycles};
+#[cfg(feature = "logs")]
+pub use make::{fault_list, made_logs};
 pub use now::{now, now_table};
 pub use plan::{Extent, plan};
 pub use plans::plans;
