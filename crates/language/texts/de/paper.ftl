@@ -1,5 +1,9 @@
 # Was Dokumente auf Papier gemeinsam haben.
 paper-kind-driver-card = Fahrerkarte
+paper-kind-sign-list = Schilderliste
+paper-kind-driver-lesson = Fahrerunterricht
+paper-kind-plan-report = Planbericht
+paper-kind-authority-report = Bericht an die Straßenbehörde
 paper-issued = Plan { $plan }, ausgegeben { $date }
 paper-draft = ENTWURF, nicht ausgegeben: nicht für den Fahrer
 paper-page = Seite

@@ -1,5 +1,9 @@
 # What documents on paper have in common.
 paper-kind-driver-card = Driver card
+paper-kind-sign-list = Sign list
+paper-kind-driver-lesson = Driver lesson
+paper-kind-plan-report = Plan report
+paper-kind-authority-report = Report to the road authority
 paper-issued = Plan { $plan }, issued { $date }
 paper-draft = DRAFT, not issued: not for the driver
 paper-page = Page

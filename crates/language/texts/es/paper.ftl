@@ -1,5 +1,9 @@
 # Lo que tienen en común los documentos en papel.
 paper-kind-driver-card = Tarjeta del conductor
+paper-kind-sign-list = Lista de letreros
+paper-kind-driver-lesson = Lección del conductor
+paper-kind-plan-report = Informe del plan
+paper-kind-authority-report = Informe a la autoridad vial
 paper-issued = Plan { $plan }, emitido el { $date }
 paper-draft = BORRADOR, sin emitir: no es para el conductor
 paper-page = Página

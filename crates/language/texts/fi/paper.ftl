@@ -1,5 +1,9 @@
 # Mikä paperisilla asiakirjoilla on yhteistä.
 paper-kind-driver-card = Kuljettajan kortti
+paper-kind-sign-list = Kylttiluettelo
+paper-kind-driver-lesson = Kuljettajan oppitunti
+paper-kind-plan-report = Suunnitelmaraportti
+paper-kind-authority-report = Raportti tienpitäjälle
 paper-issued = Suunnitelma { $plan }, annettu { $date }
 paper-draft = LUONNOS, ei annettu: ei kuljettajalle
 paper-page = Sivu

@@ -1,5 +1,9 @@
 # Ce que les documents imprimés ont en commun.
 paper-kind-driver-card = Carte du chauffeur
+paper-kind-sign-list = Liste des panneaux
+paper-kind-driver-lesson = Leçon du chauffeur
+paper-kind-plan-report = Rapport du plan
+paper-kind-authority-report = Rapport à l'autorité routière
 paper-issued = Plan { $plan }, émis le { $date }
 paper-draft = ÉBAUCHE, non émise : pas pour le chauffeur
 paper-page = Page

@@ -1,5 +1,9 @@
 # O que os documentos em papel têm em comum.
 paper-kind-driver-card = Cartão do motorista
+paper-kind-sign-list = Lista de placas
+paper-kind-driver-lesson = Aula do motorista
+paper-kind-plan-report = Relatório do plano
+paper-kind-authority-report = Relatório à autoridade viária
 paper-issued = Plano { $plan }, emitido em { $date }
 paper-draft = RASCUNHO, não emitido: não é para o motorista
 paper-page = Página

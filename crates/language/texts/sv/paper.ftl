@@ -1,5 +1,9 @@
 # Vad dokument på papper har gemensamt.
 paper-kind-driver-card = Förarkort
+paper-kind-sign-list = Skyltlista
+paper-kind-driver-lesson = Förarlektion
+paper-kind-plan-report = Planrapport
+paper-kind-authority-report = Rapport till väghållaren
 paper-issued = Plan { $plan }, utfärdad { $date }
 paper-draft = UTKAST, inte utfärdat: inte för föraren
 paper-page = Sida

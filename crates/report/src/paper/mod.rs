@@ -3,8 +3,12 @@
 //! A document is made from finished results alone ([`Material`]); where a result it needs is
 //! not there, it is refused by name, never left out in silence.
 
+mod authority;
 mod card;
 mod driver;
+mod lesson;
+mod plan_report;
+mod signs;
 mod stamp;
 
 use view::{NowTableDocument, PlanView, RouteView};
@@ -17,6 +21,14 @@ use crate::document::{Document, Sheet};
 pub enum Kind {
     /// Two sides for the cab: ladder, change points, gauge, what to do.
     DriverCard,
+    /// Which board stands where, with which words.
+    SignList,
+    /// Rules, this fleet's own plan, and a short test with its answers apart.
+    DriverLesson,
+    /// Every number with what decided it, for whoever answers for the haul.
+    PlanReport,
+    /// Roads, weights, windows, speeds and evidence, for the road authority.
+    AuthorityReport,
 }
 
 /// What documents are made from.
@@ -54,6 +66,14 @@ pub enum PaperError {
         /// What was given.
         given: String,
     },
+    /// No change point to put a board at.
+    #[error("haul '{haul}' has no change points; a {kind} needs some")]
+    NoChangePoints {
+        /// Haul.
+        haul: String,
+        /// Kind of document.
+        kind: &'static str,
+    },
     /// No ladder to put on paper.
     #[error("haul '{haul}' has no ladder; a {kind} needs one")]
     NoLadder {
@@ -70,12 +90,22 @@ fn kinds() -> String {
 
 impl Kind {
     /// Every kind, in the order of the work.
-    pub const ALL: [Self; 1] = [Self::DriverCard];
+    pub const ALL: [Self; 5] = [
+        Self::DriverCard,
+        Self::SignList,
+        Self::DriverLesson,
+        Self::PlanReport,
+        Self::AuthorityReport,
+    ];
 
     /// The name on the command line.
     pub const fn name(self) -> &'static str {
         match self {
             Self::DriverCard => "driver-card",
+            Self::SignList => "sign-list",
+            Self::DriverLesson => "driver-lesson",
+            Self::PlanReport => "plan-report",
+            Self::AuthorityReport => "authority-report",
         }
     }
 
@@ -105,12 +135,93 @@ pub fn document(
 ) -> Result<Document, PaperError> {
     match kind {
         Kind::DriverCard => card::document(material, sheet, words),
+        Kind::SignList => signs::document(material, sheet, words),
+        Kind::DriverLesson => lesson::document(material, sheet, words),
+        Kind::PlanReport => plan_report::document(material, sheet, words),
+        Kind::AuthorityReport => authority::document(material, sheet, words),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::document::Block;
+    use language::{Format, Texts, UnitProfile};
+
+    #[test]
+    fn every_document_is_made_in_every_language_with_every_word_and_caution() {
+        let (plan, route, gauge) = card::tests::made();
+        let material = Material {
+            plan: &plan,
+            issue: None,
+            responsible: "desk",
+            route: &route,
+            gauge: &gauge,
+        };
+        for language in language::OFFERED {
+            let texts = Texts::new(language).unwrap();
+            let format = Format::new(UnitProfile::Us, language).unwrap();
+            let words = Words { texts: &texts, format: &format };
+            for kind in Kind::ALL {
+                let made = document(kind, &material, Sheet::A4, words).unwrap();
+                let all = made.texts().join("\n");
+                let prefixes = [
+                    "paper",
+                    "card",
+                    "signs",
+                    "lesson",
+                    "planreport",
+                    "authority",
+                    "plan",
+                    "limit",
+                ];
+                for prefix in prefixes {
+                    assert!(!all.contains(&format!("[{prefix}-")), "{language} {kind:?}: {all}");
+                }
+                assert!(all.contains(&texts.get("paper-draft", &[])));
+                assert!(all.contains(&texts.get("caution-law-decides", &[])), "{kind:?}");
+                for block in &made.blocks {
+                    if let Block::Table(table) = block {
+                        assert!(
+                            table.rows.iter().all(|row| row.cells.len() == table.columns.len())
+                        );
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_lesson_keeps_its_answers_on_a_page_of_their_own_and_asks_no_trick() {
+        let (plan, route, gauge) = card::tests::made();
+        let material = Material {
+            plan: &plan,
+            issue: None,
+            responsible: "desk",
+            route: &route,
+            gauge: &gauge,
+        };
+        let texts = Texts::new("en").unwrap();
+        let format = Format::new(UnitProfile::Si, "en").unwrap();
+        let words = Words { texts: &texts, format: &format };
+        let lesson = document(Kind::DriverLesson, &material, Sheet::A4, words).unwrap();
+        let pages: Vec<&[Block]> =
+            lesson.blocks.split(|block| *block == Block::PageBreak).collect();
+        let [.., test, answers] = &pages[..] else { panic!("no page of answers") };
+        let Some(Block::Table(right)) = answers.iter().find(|b| matches!(b, Block::Table(_)))
+        else {
+            panic!("no answers")
+        };
+        let asked: Vec<&Vec<String>> = test
+            .iter()
+            .filter_map(|block| if let Block::Ticks { lines } = block { Some(lines) } else { None })
+            .collect();
+        assert!(asked.len() >= 6 && asked.len() == right.rows.len());
+        for (choices, row) in asked.iter().zip(&right.rows) {
+            assert_eq!(choices.iter().filter(|choice| **choice == row.cells[2].text).count(), 1);
+            assert!(choices.len() > 1);
+        }
+    }
 
     #[test]
     fn kinds_turn_round_and_others_are_refused_with_the_choice() {

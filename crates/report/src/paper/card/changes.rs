@@ -9,7 +9,7 @@ use crate::document::{Block, Cell, Column, Row, Table};
 use crate::paper::driver::load_states;
 use crate::quantities::{cap, chainage, time};
 
-pub(super) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> {
+pub(in crate::paper) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> {
     let mut blocks = Vec::new();
     if plan.cycle.is_none() {
         blocks.push(Block::strong(words.text("card-not-driven")));

@@ -33,7 +33,7 @@ const CAUTIONS: [&str; 11] = [
     "rollover",
 ];
 
-pub(super) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> {
+pub(in crate::paper) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> {
     let mut table = Table::new(vec![
         Column::words(words.text("card-event"), 3),
         Column::words(words.text("card-do"), 9),

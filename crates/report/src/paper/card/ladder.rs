@@ -22,7 +22,7 @@ struct Side<'a> {
     chain_state: &'a str,
 }
 
-pub(super) fn blocks(plan: &PlanView, sheet: Sheet, words: Words<'_>) -> Vec<Block> {
+pub(in crate::paper) fn blocks(plan: &PlanView, sheet: Sheet, words: Words<'_>) -> Vec<Block> {
     let across = channels_across(sheet);
     let own = controller_format(plan, words);
     let usual: Vec<Side<'_>> = load_states(plan)

@@ -1,13 +1,13 @@
 //! The driver card: one side to drive by, the other for the gauge and for when something happens.
 
-mod changes;
-mod events;
+pub(super) mod changes;
+pub(super) mod events;
 mod gauge;
-mod ladder;
-mod strip;
+pub(super) mod ladder;
+pub(super) mod strip;
 
 #[cfg(test)]
-mod tests;
+pub(super) mod tests;
 
 use super::{Kind, Material, PaperError, stamp};
 use crate::Words;

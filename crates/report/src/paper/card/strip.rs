@@ -32,7 +32,7 @@ struct Point {
 }
 
 /// The strip; none for a route without length.
-pub(super) fn block(material: &Material<'_>, words: Words<'_>) -> Option<Block> {
+pub(in crate::paper) fn block(material: &Material<'_>, words: Words<'_>) -> Option<Block> {
     let route = material.route;
     let (first, last) = (route.legs.first()?, route.legs.last()?);
     (last.to_km > first.from_km).then(|| {

@@ -7,7 +7,7 @@ use crate::document::{Block, Cell, Document, Look, Sheet, Table};
 use crate::paper::{Issue, Kind as Paper, Material, document};
 
 /// The plan of the invented haul, with its route and a small gauge table.
-fn made() -> (PlanView, RouteView, NowTableDocument) {
+pub(in crate::paper) fn made() -> (PlanView, RouteView, NowTableDocument) {
     let haul = example::haul();
     let detail = plan::Detail { samples: 0, ..plan::Detail::default() };
     let plan = plan::Plan::of(&haul, &detail).unwrap();

@@ -1,0 +1,21 @@
+# The report to a road authority.
+authority-what = How this haul runs on the roads below: weights, tire pressures with their lowest and highest, speed caps, and what the fleet keeps so that it can be shown afterwards. The authority decides; nothing here is a permit.
+authority-roads = Roads
+authority-leg = Stretch
+authority-from = From
+authority-to = To
+authority-surface = Surface
+authority-limit = Speed limit
+authority-weights = Weights of axle groups
+authority-windows = Pressures, deflections and speed caps
+authority-evidence = Evidence to be kept
+authority-evidence-how = The permit's own terms come before these. A time without data counts as unknown, never as kept.
+authority-keep-pressure = Pressure and target of each axle group, at short intervals and at every change.
+authority-keep-speed = Speed and place, every few seconds.
+authority-keep-place = Load state, and where each road begins and ends.
+authority-keep-commands = What the driver ordered, and every warning.
+authority-keep-faults = Faults, shut wheel ends and hand readings.
+authority-keep-plan = Number of the plan, and the clock it was logged by.
+authority-exceptions = Exceptions and cautions
+authority-signed = Signed
+authority-date = Date
