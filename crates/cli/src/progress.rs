@@ -82,3 +82,38 @@ fn show(what: &str, done: &mpsc::Receiver<()>) {
         bar.finish_and_clear();
     }
 }
+
+/// Reads a log, and shows how far it is if that lasts: `work` is handed a function that takes the bytes
+/// of the file and the count of those read.
+#[cfg(feature = "logs")]
+pub fn of_log<T>(
+    what: &str,
+    work: impl FnOnce(&dyn Fn(u64, std::sync::Arc<std::sync::atomic::AtomicU64>)) -> T,
+) -> T {
+    use std::sync::atomic::Ordering;
+
+    if !io::stderr().is_terminal() {
+        return work(&|_, _| {});
+    }
+    thread::scope(|scope| {
+        let (working, done) = mpsc::channel::<()>();
+        let (told, watch) = mpsc::channel::<(u64, std::sync::Arc<std::sync::atomic::AtomicU64>)>();
+        scope.spawn(move || {
+            if done.recv_timeout(QUIET) != Err(mpsc::RecvTimeoutError::Timeout) {
+                return;
+            }
+            let Ok((length, read)) = watch.recv() else { return };
+            let template = "{bar:30} {bytes} of {total_bytes}  {bytes_per_sec}  {msg}";
+            let style = ProgressStyle::with_template(template)
+                .unwrap_or_else(|_| ProgressStyle::default_bar());
+            let bar = ProgressBar::new(length).with_style(style).with_message(what.to_owned());
+            while done.recv_timeout(TICK) == Err(mpsc::RecvTimeoutError::Timeout) {
+                bar.set_position(read.load(Ordering::Relaxed));
+            }
+            bar.finish_and_clear();
+        });
+        let result = work(&|length, read| told.send((length, read)).unwrap_or(()));
+        drop(working);
+        result
+    })
+}

@@ -39,6 +39,12 @@ impl Timestamp {
         self.0.saturating_sub(earlier.0)
     }
 
+    /// Later by nanoseconds, earlier where they are negative; stops at the end of the range.
+    #[must_use]
+    pub const fn after_ns(self, ns: i64) -> Self {
+        Self(self.0.saturating_add(ns))
+    }
+
     /// Later by a duration; stops at the end of the range.
     #[must_use]
     pub fn after(self, wait: Duration) -> Self {

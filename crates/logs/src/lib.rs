@@ -7,15 +7,24 @@
 //!
 //! The program only reads vehicles: nothing here sends to a bus.
 
+#[cfg(feature = "files")]
+pub mod dbc;
+pub mod definitions;
 pub mod encode;
 pub mod frame;
 pub mod identifier;
+#[cfg(feature = "files")]
+pub mod read;
 pub mod series;
 pub mod signal;
+#[cfg(feature = "store")]
+pub mod store;
 pub mod table;
+pub mod trouble;
 pub mod value;
 pub mod write;
 
+pub use definitions::Definitions;
 pub use frame::{CanId, Data, Frame, Interface, Timestamp};
 pub use identifier::{Identifier, Pgn, SourceAddress};
 pub use signal::{Group, Signal};

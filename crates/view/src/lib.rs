@@ -7,6 +7,8 @@
 mod ask;
 mod cycles;
 mod issued;
+#[cfg(feature = "logs")]
+mod logs;
 mod now;
 mod plan;
 mod problems;
@@ -17,6 +19,11 @@ mod run;
 #[cfg(feature = "logs")]
 mod truth;
 
+#[cfg(feature = "logs")]
+pub use crate::logs::{
+    BadRecordView, IdentificationView, ImportDocument, LogFileView, LogGroupView, LogSignalView,
+    LogsDocument, LossView, TroubleCodeView,
+};
 pub use ask::{
     AnswerView, AskDocument, AskedChangeView, CapView, LateCallView, LateView, SupplyView,
 };

@@ -1,5 +1,6 @@
 //! Flags of `airtide calc`: one equation a topic.
 
+mod frame;
 mod ground;
 mod road;
 
@@ -11,6 +12,7 @@ use quantity::{
 
 use crate::calc::{Given, Share, TireLoad, ratio};
 
+pub use frame::FrameArgs;
 pub use ground::{
     ConeIndexArgs, FootprintArgs, SoilKind, SoilStressArgs, StrengthArgs, TireKind, WheelPullArgs,
 };
@@ -54,6 +56,7 @@ pub enum Topic {
     PavementStrain(PavementStrainArgs),
     GradeSpeed(GradeSpeedArgs),
     Strength(StrengthArgs),
+    Frame(FrameArgs),
 }
 
 /// A table that grants load at restricted speed.

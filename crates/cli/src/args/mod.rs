@@ -17,14 +17,14 @@ use language::UnitProfile;
 pub use approvals::ApprovalsArgs;
 pub use calc::{
     AxleFactorArgs, CalcArgs, ColdPressureArgs, ConeIndexArgs, DeflectionArgs, FillTimeArgs,
-    FlowArgs, FootprintArgs, GradeSpeedArgs, GravelRutArgs, GravelThicknessArgs, LoadRule,
-    PavementStrainArgs, SoilKind, SoilStressArgs, StrengthArgs, TireKind, TireLoadArgs, TkphArgs,
-    Topic, VentTimeArgs, WheelFitment, WheelPullArgs,
+    FlowArgs, FootprintArgs, FrameArgs, GradeSpeedArgs, GravelRutArgs, GravelThicknessArgs,
+    LoadRule, PavementStrainArgs, SoilKind, SoilStressArgs, StrengthArgs, TireKind, TireLoadArgs,
+    TkphArgs, Topic, VentTimeArgs, WheelFitment, WheelPullArgs,
 };
 pub use issue::{IssueArgs, PlansArgs};
-#[cfg(feature = "logs")]
-pub use logs::LogsAction;
 pub use logs::LogsArgs;
+#[cfg(feature = "logs")]
+pub use logs::{ImportArgs, LogTiming, LogsAction, ShowArgs};
 #[cfg(feature = "logs")]
 pub use make::{DriverFlag, MakeArgs};
 pub use report::{PaperFormat, ReportArgs};

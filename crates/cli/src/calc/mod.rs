@@ -7,6 +7,7 @@ mod cold_pressure;
 mod cone_index;
 mod deflection;
 mod footprint;
+mod frame;
 mod given;
 mod grade_speed;
 mod gravel;
@@ -46,5 +47,6 @@ pub fn answer(topic: &Topic, words: &Words) -> Result<Answer, Failure> {
         Topic::PavementStrain(args) => pavement_strain::answer(args, words),
         Topic::GradeSpeed(args) => grade_speed::answer(args, words),
         Topic::Strength(args) => strength::answer(args, words),
+        Topic::Frame(args) => frame::answer(args, words),
     }
 }

@@ -49,6 +49,8 @@ fn all() -> Map<String, Value> {
     let of_logs = vec![
         ("made-logs", schema_for!(view::MadeLogsDocument)),
         ("truth", schema_for!(view::TruthDocument)),
+        ("logs", schema_for!(view::LogsDocument)),
+        ("import", schema_for!(view::ImportDocument)),
     ];
     #[cfg(not(feature = "logs"))]
     let of_logs = Vec::new();

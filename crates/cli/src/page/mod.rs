@@ -3,6 +3,8 @@
 mod ask;
 mod csv;
 #[cfg(feature = "logs")]
+mod logs;
+#[cfg(feature = "logs")]
 mod make;
 mod now;
 mod plan;
@@ -12,6 +14,8 @@ mod requests;
 mod sheet;
 mod text;
 
+#[cfg(feature = "logs")]
+pub use self::logs::{imported, logs};
 pub use ask::ask;
 pub use csv::{csv_of, csv_of_cycles};
 #[cfg(feature = "logs")]

@@ -182,3 +182,18 @@ calc-warn-single-tires = The road test had no single tires: its factor understat
 calc-warn-no-fourth-power = The list of loads for the fourth power has no such group.
 calc-warn-circles-overlap = The contact circles of the dual overlap: past the model's range, extrapolated; the truth is lower.
 calc-warn-strength-outside = Outside what the relations were made for, extrapolated: { $what }.
+calc-id = identifier
+calc-data = data
+calc-pgn = group (PGN)
+calc-source-address = source address
+calc-signals = signals
+calc-validity-frame = One frame of a 29-bit identifier, read by the positions this program carries. What is not available, an error and a value are told apart. Controllers may differ from the common positions: read the vehicle's own documents.
+calc-warn-group-unknown = This program carries no positions for group { $pgn }: only the identifier is read.
+calc-warn-signal-beyond = The data end before { $count ->
+    [one] one signal
+   *[other] { $count } signals
+} of this group.
+calc-code = code { $code }
+calc-state-absent = not available
+calc-state-error = error
+calc-state-reserved = reserved code

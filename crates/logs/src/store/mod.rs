@@ -1,0 +1,15 @@
+//! Series in files for other programs: Parquet, one way for all.
+//!
+//! `docs/series.md` describes the files to whoever reads them with another engine. Everything is
+//! written in a folder with a name of its own and moved to its place when it is whole.
+
+mod column;
+mod file;
+mod grid;
+mod import;
+mod native;
+
+pub use import::{Choice, Import, ImportError, Imported};
+
+/// Number of the layout of the files.
+pub const SCHEMA: &str = "airtide.series/1";
