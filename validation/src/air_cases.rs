@@ -146,6 +146,7 @@ fn supply(value: &Value) -> AirSupply {
             restriction: restriction(&value["protection"]),
         },
         reserve_volume: value["reserve_l"].as_f64().map(Volume::from_l),
+        measured_delivery: 1.0,
     }
 }
 
@@ -161,6 +162,7 @@ fn channel(value: &Value) -> ChannelSpec {
         tire_volume: Volume::from_l(number(value, "tire_l")),
         closes_below: None,
         line_volume: Volume::ZERO,
+        conductance: 1.0,
     }
 }
 

@@ -45,7 +45,7 @@ fn listed(folder: &TempDir, day: &str) -> Value {
 #[test]
 fn an_issued_plan_holds_what_was_planned_and_the_next_has_the_next_number() {
     let folder = with_rock();
-    let planned = run(&folder, "plan fleet --json").json();
+    let planned = run(&folder, "plan fleet --unit T-31,T-32 --json").json();
     let ran = issue(&folder, "--date 2025-11-25 --assign T-31,T-32 --json");
     assert_eq!(ran.code, 0, "{}", ran.err);
     assert_eq!(ran.out, fs::read_to_string(file(&folder, "rock-1")).unwrap());

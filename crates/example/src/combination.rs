@@ -7,7 +7,7 @@ use model::route::Surface;
 use model::tire::Fitment;
 use model::vehicle::{
     AirChannel, AxleGroup, ChainState, Combination, Controller, DualPair, GaugeKind, GroupLoad,
-    LoadState, Powertrain, Rung, Vehicle, Weighing, WheelValve,
+    LoadState, MeasuredAir, Powertrain, Rung, Vehicle, Weighing, WheelValve,
 };
 use quantity::{
     Area, ColdPressure, GaugePressure, Length, Mass, Power, PressureDifference, RotationalSpeed,
@@ -54,6 +54,7 @@ fn channel(name: &str, line_m: f64) -> AirChannel {
         wheel_end: vec![PathElement::Part(restriction(1.5, 0.25))],
         exhaust: restriction(4.0, 0.3),
         line_length: Length::from_m(line_m),
+        measured: MeasuredAir::AS_THE_TYPE,
     }
 }
 

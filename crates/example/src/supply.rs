@@ -39,5 +39,6 @@ pub fn supply() -> AirSupply {
             restriction: restriction(6.0, 0.3),
         },
         reserve_volume: None,
+        measured_delivery: 1.0,
     }
 }

@@ -257,9 +257,10 @@ pub(crate) fn channel_spec(
         wheel_end: channel.wheel_end.clone(),
         open_wheel_ends,
         exhaust: channel.exhaust,
-        tire_volume,
+        tire_volume: tire_volume * channel.measured.tire_volume,
         closes_below,
         line_volume: line_volume(channel.line_length, &channel.path),
+        conductance: channel.measured.conductance,
     })
 }
 

@@ -2,6 +2,7 @@
 
 use model::haul_cycle::HaulCycle;
 use model::tire::Lapse;
+use model::tire::roadside::SERVICE_SHARE;
 use model::vehicle::Weighing;
 use quantity::{ColdPressure, GaugePressure, Length, Time};
 
@@ -40,6 +41,13 @@ pub enum Caution {
         document: String,
         /// Why.
         lapse: Lapse,
+    },
+    /// Set at or under 80 % of what the tire maker counts as recommended pressure in service.
+    UnderRecommended {
+        /// The cell.
+        cell: CellId,
+        /// The ordinary table's pressure.
+        recommended: ColdPressure,
     },
     /// A cell with an empty window.
     NotPossible {
@@ -241,6 +249,12 @@ fn of_cells(haul: &HaulCycle, ladder: &Ladder, found: &mut Vec<Caution>) {
             Approval::NotPossible => found.push(Caution::NotPossible { cell: id, wanted }),
             Approval::NeedsApproval => found.push(Caution::NeedsApproval { cell: id }),
             Approval::Maker | Approval::Standard => {}
+        }
+        let set = cell.set.as_ref().map(|set| set.cold);
+        if let (Some(recommended), Some(set)) = (cell.recommended, set)
+            && set <= recommended.scaled(SERVICE_SHARE)
+        {
+            found.push(Caution::UnderRecommended { cell: id, recommended });
         }
         if let (Some(wanted), Some(window)) = (cell.hand_set_too_low, &cell.window) {
             let lowest = window.governing_minimum().pressure;

@@ -8,7 +8,8 @@ use crate::cells::{CellName, list};
 use crate::quantities::{at_hand, chainage, highest, lowest, stretch, time, time_left};
 
 /// Cautions about one cell or group each, told in one line where their numbers are the same.
-const JOINED: [&str; 6] = [
+const JOINED: [&str; 7] = [
+    "under-recommended",
     "needs-approval",
     "hand-set-too-low",
     "not-possible",
@@ -80,6 +81,7 @@ fn line(plan: &PlanView, alike: &[&CautionView], words: Words<'_>) -> String {
         let number = *value;
         let supply = caution.caution == "supply-touches-brakes";
         let (name, shown) = match key.as_str() {
+            "recommended_kpa" => ("recommended", lowest(format, number).to_string()),
             "wanted_kpa" => ("wanted", lowest(format, number).to_string()),
             "lowest_kpa" if supply => ("lowest", at_hand(format, number).to_string()),
             "lowest_kpa" => ("lowest", lowest(format, number).to_string()),

@@ -10,7 +10,7 @@ fn a_planned_haul_is_drawn_with_its_change_points() {
     let detail = plan::Detail::default();
     let haul = example::haul();
     let plan = plan::Plan::of(&haul, &detail).unwrap();
-    let planned = Planned { haul, plan, search: None };
+    let planned = Planned { haul, plan, search: None, planned_for: study::PlannedFor::default() };
     let simulated = study::simulate(&planned, Time::from_s(5.0), &detail).unwrap();
     let run = view::run_view(&planned, &simulated);
     let format = Format::new(UnitProfile::Us, "en").unwrap();

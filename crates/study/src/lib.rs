@@ -7,6 +7,7 @@ mod issue;
 #[cfg(feature = "logs")]
 pub mod make;
 mod open;
+mod planned_for;
 mod planning;
 mod requests;
 mod road;
@@ -20,6 +21,7 @@ pub use issue::{
     registered, stale,
 };
 pub use open::{OpenError, Opened};
+pub use planned_for::{MeasuredOn, PlannedFor, driven_by};
 pub use planning::{Planned, PlanningError, plan_hauls};
 pub use requests::{ApprovalRequest, HaulLines, approval_requests};
 pub use road::{Named, NamedError, haul_of};

@@ -7,6 +7,7 @@ use plan::{Detail, Plan, PlanError};
 use rayon::prelude::*;
 use survey::Survey;
 
+use crate::planned_for::PlannedFor;
 use crate::search::{Searched, best_haul};
 use crate::threads::Threads;
 
@@ -19,6 +20,8 @@ pub struct Planned {
     pub plan: Plan,
     /// How its ladder was found, where the survey did not give it.
     pub search: Option<Searched>,
+    /// Whom it is made for.
+    pub planned_for: PlannedFor,
 }
 
 /// Why hauls could not be planned.
@@ -96,11 +99,12 @@ pub fn plan_hauls(
         .into_par_iter()
         .map(|haul| {
             if haul.combination.rungs.is_empty() {
-                return best_haul(haul, None, survey.units, detail);
+                return best_haul(survey, haul, None, detail);
             }
             let plan = Plan::with_workers(haul, detail, &Threads)
                 .map_err(|error| PlanningError::Plan { haul: haul.name.clone(), error })?;
-            Ok(Planned { haul: haul.clone(), plan, search: None })
+            let planned_for = PlannedFor::of(survey, &haul.name);
+            Ok(Planned { haul: haul.clone(), plan, search: None, planned_for })
         })
         .collect()
 }

@@ -1,4 +1,4 @@
-//! Which haul a call from the road is about: by the unit's fleet number, or by its combination.
+//! Which haul a call from the road is about: by its name, or by its combination.
 
 use model::haul_cycle::HaulCycle;
 use survey::Survey;
@@ -6,8 +6,6 @@ use survey::Survey;
 /// What the caller named.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Named<'a> {
-    /// Fleet number of a unit.
-    pub unit: Option<&'a str>,
     /// Name of a combination.
     pub combination: Option<&'a str>,
     /// Name of a haul.
@@ -36,17 +34,27 @@ pub enum NamedError {
         /// Numbers there are.
         known: Vec<String>,
     },
-    /// A unit of a type that no combination uses.
+    /// Units that no combination of a sound haul has a place for, or not for all of them.
     #[error(
-        "unit '{unit}' is a {vehicle}, and no haul that can be planned runs one; units that run: {}",
-        known.join(", ")
+        "no haul that can be planned runs {}; units that run: {}", together(units), known.join(", ")
     )]
     InNoCombination {
-        /// Fleet number.
-        unit: String,
-        /// Its type.
-        vehicle: String,
+        /// Fleet numbers with their types.
+        units: Vec<(String, String)>,
         /// Numbers of units that run on a haul.
+        known: Vec<String>,
+    },
+    /// A haul in which not all of the units have a place.
+    #[error(
+        "haul '{haul}' has no place for {}; hauls that have one for all of them: {}",
+        units.join(" with "), known.join(", ")
+    )]
+    NoPlace {
+        /// Fleet numbers.
+        units: Vec<String>,
+        /// Haul asked for.
+        haul: String,
+        /// Hauls that would do.
         known: Vec<String>,
     },
     /// A combination that no haul runs.
@@ -76,7 +84,13 @@ pub enum NamedError {
     NoneSound,
 }
 
-/// The one haul a call names.
+/// Units as a sentence names them.
+fn together(units: &[(String, String)]) -> String {
+    let named = units.iter().map(|(number, vehicle)| format!("unit '{number}', a {vehicle}"));
+    named.collect::<Vec<_>>().join(", together with ")
+}
+
+/// The one haul a call names, out of a survey that [`crate::driven_by`] may have narrowed to units.
 ///
 /// # Errors
 /// [`NamedError`] where nothing, or more than one, fits; it lists what would.
@@ -85,9 +99,6 @@ pub fn haul_of<'a>(survey: &'a Survey, named: Named<'_>) -> Result<&'a HaulCycle
         return Err(NamedError::NoneSound);
     }
     let mut hauls: Vec<&HaulCycle> = survey.hauls.iter().collect();
-    if let Some(wanted) = named.unit {
-        hauls = of_unit(survey, wanted)?;
-    }
     if let Some(wanted) = named.combination {
         let mut known = names(hauls.iter().map(|haul| &haul.combination.name));
         known.dedup();
@@ -105,47 +116,6 @@ pub fn haul_of<'a>(survey: &'a Survey, named: Named<'_>) -> Result<&'a HaulCycle
         None if hauls.len() > 1 => Err(NamedError::SeveralHauls { known }),
         None => hauls.into_iter().next().ok_or(NamedError::NoneSound),
     }
-}
-
-/// Hauls whose combination has a unit in it, by its number or by its type.
-fn of_unit<'a>(survey: &'a Survey, wanted: &str) -> Result<Vec<&'a HaulCycle>, NamedError> {
-    let wanted_text = || wanted.to_owned();
-    if survey.fleet.is_empty() {
-        let mut known = names(survey.hauls.iter().map(|haul| &haul.combination.name));
-        known.dedup();
-        return Err(NamedError::NoRegister { wanted: wanted_text(), known });
-    }
-    let Some(unit) = survey.fleet.iter().find(|unit| unit.number == wanted) else {
-        let known = names(survey.fleet.iter().map(|unit| &unit.number));
-        return Err(NamedError::NoSuchUnit { wanted: wanted_text(), known });
-    };
-    let hauls: Vec<&HaulCycle> =
-        survey.hauls.iter().filter(|haul| runs(haul, &unit.number, &unit.vehicle)).collect();
-    if hauls.is_empty() {
-        let running = survey
-            .fleet
-            .iter()
-            .filter(|unit| survey.hauls.iter().any(|haul| runs(haul, &unit.number, &unit.vehicle)));
-        return Err(NamedError::InNoCombination {
-            unit: wanted_text(),
-            vehicle: unit.vehicle.clone(),
-            known: names(running.map(|unit| &unit.number)),
-        });
-    }
-    Ok(hauls)
-}
-
-/// Whether a haul's combination names a unit or its type; the second of a name has a number behind.
-fn runs(haul: &HaulCycle, number: &str, vehicle: &str) -> bool {
-    haul.combination.vehicles.iter().any(|member| {
-        [number, vehicle].into_iter().any(|name| {
-            let rest = member.name.strip_prefix(name);
-            rest.is_some_and(|rest| {
-                rest.is_empty()
-                    || rest.strip_prefix(' ').is_some_and(|count| count.parse::<u32>().is_ok())
-            })
-        })
-    })
 }
 
 fn names<'a>(names: impl Iterator<Item = &'a String>) -> Vec<String> {

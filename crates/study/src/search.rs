@@ -9,6 +9,7 @@ use quantity::Speed;
 use rayon::prelude::*;
 use survey::{Survey, UnitProfile};
 
+use crate::planned_for::PlannedFor;
 use crate::planning::{Planned, PlanningError, chosen};
 use crate::threads::Threads;
 
@@ -75,14 +76,14 @@ pub fn best_hauls(
 ) -> Result<Vec<Planned>, PlanningError> {
     chosen(survey, haul)?
         .into_par_iter()
-        .map(|haul| best_haul(haul, rungs, survey.units, detail))
+        .map(|haul| best_haul(survey, haul, rungs, detail))
         .collect()
 }
 
 pub(crate) fn best_haul(
+    survey: &Survey,
     haul: &HaulCycle,
     rungs: Option<usize>,
-    units: UnitProfile,
     detail: &Detail,
 ) -> Result<Planned, PlanningError> {
     let of = || haul.name.clone();
@@ -100,13 +101,14 @@ pub(crate) fn best_haul(
     // The search itself needs no spread between trucks and runs; the plan of what it finds does.
     let nominal = Detail { samples: 0, ..*detail };
     let failed = |error: SearchError| PlanningError::Search { haul: of(), error };
-    let found =
-        best_ladder(haul, &wanted, &nominal, &|cap| rung_name(cap, units)).map_err(failed)?;
+    let found = best_ladder(haul, &wanted, &nominal, &|cap| rung_name(cap, survey.units))
+        .map_err(failed)?;
     let BestLadder { haul: found, ladders, caps, rounds, .. } = found;
     let plan = Plan::with_workers(&found, detail, &Threads)
         .map_err(|error| PlanningError::Plan { haul: of(), error })?;
     let search = Searched { rungs, wish: wish.clone(), caps, ladders, rounds };
-    Ok(Planned { haul: found, plan, search: Some(search) })
+    let planned_for = PlannedFor::of(survey, &found.name);
+    Ok(Planned { haul: found, plan, search: Some(search), planned_for })
 }
 
 fn weights(wish: &LadderWish) -> Weights {

@@ -1,17 +1,8 @@
 //! Approvals as values: what the tire maker was asked, what was answered, whether it counts.
 
 use model::date::Date;
-use model::tire::{Fitment, Lapse, MakerRow};
+use model::tire::{Fitment, Lapse, MakerRow, Recommended};
 use quantity::{Length, Mass, Speed, Temperature, Time};
-
-/// What the maker means by the recommended pressure of a tire in service.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Recommended {
-    /// The pressure of the row for the load and speed run.
-    Row,
-    /// The pressure of the ordinary table for the load, whatever the speed.
-    Table,
-}
 
 /// A load and a speed asked about.
 #[derive(Debug, Clone, PartialEq)]

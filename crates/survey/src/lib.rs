@@ -8,6 +8,7 @@ mod approval;
 mod check;
 mod convert;
 mod document;
+mod driven_by;
 mod file;
 mod folder;
 mod load;
@@ -20,7 +21,7 @@ pub mod track;
 mod write;
 mod written;
 
-pub use approval::{Approval, Asked, AskedLoad, Recommended};
+pub use approval::{Approval, Asked, AskedLoad};
 pub use folder::{Folder, LARGEST_FILE, ReadError};
 pub use load::{HaulBasis, Imported, Survey, UnitProfile, load};
 pub use new::{demos, write_demo, write_starter};

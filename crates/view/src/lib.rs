@@ -35,8 +35,9 @@ pub use now::{
 };
 pub use plan::{
     AxleGroupView, CautionView, CellView, ChangePointView, ConsequenceView, CycleView,
-    FixedGroupView, LadderSearchView, LadenOptionView, LimitView, MorningView, PhaseView,
-    PlanDocument, PlanView, PricesView, RungView, StackView, TermCostsView, TermsView, WayView,
+    FixedGroupView, LadderSearchView, LadenOptionView, LimitView, MeasuredView, MorningView,
+    PhaseView, PlanDocument, PlanView, PricesView, RungView, StackView, TermCostsView, TermsView,
+    WayView,
 };
 pub use problems::{CheckDocument, ProblemView};
 pub use report::ReportDocument;

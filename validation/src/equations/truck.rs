@@ -24,6 +24,7 @@ pub fn raise(inputs: &Inputs<'_>) -> Result<Outputs, CaseError> {
         tire_volume: inputs.quantity("tire_volume")?,
         closes_below: None,
         line_volume: Volume::ZERO,
+        conductance: 1.0,
     };
     let network =
         Network::new(&supply(inputs)?, None, &[channel], true).map_err(CaseError::refused)?;
@@ -81,5 +82,6 @@ fn supply(inputs: &Inputs<'_>) -> Result<AirSupply, CaseError> {
             restriction: Restriction::new(wide_open, 0.5).map_err(CaseError::refused)?,
         },
         reserve_volume: None,
+        measured_delivery: 1.0,
     })
 }

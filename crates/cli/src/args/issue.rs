@@ -18,7 +18,7 @@ pub struct IssueArgs {
     /// Number of the plan [default: one more than the last of the haul]
     #[arg(long, value_name = "N", requires = "issue")]
     pub number: Option<u32>,
-    /// Fleet numbers of the units that are to drive by it
+    /// Fleet numbers of the units that are to drive by it; it is planned for them
     #[arg(long, value_name = "NUMBERS", value_delimiter = ',', requires = "issue")]
     pub assign: Vec<String>,
     /// Person who answers for it [default: the survey's]

@@ -173,6 +173,9 @@ pub struct ChangeArgs {
     /// Haul, where the survey has more than one
     #[arg(long, value_name = "NAME")]
     pub haul: Option<String>,
+    /// Units that drive, by fleet number: their tires, and what was measured on their air
+    #[arg(long, value_name = "NUMBERS", value_delimiter = ',')]
+    pub unit: Vec<String>,
     /// Number of the change point on the plan page
     #[arg(long, value_name = "NUMBER")]
     pub change: usize,
@@ -187,6 +190,9 @@ pub struct LateArgs {
     /// Haul, where the survey has more than one
     #[arg(long, value_name = "NAME")]
     pub haul: Option<String>,
+    /// Units that drive, by fleet number: their tires, and what was measured on their air
+    #[arg(long, value_name = "NUMBERS", value_delimiter = ',')]
+    pub unit: Vec<String>,
     /// Number of the change point on the plan page
     #[arg(long, value_name = "NUMBER")]
     pub change: usize,
@@ -199,6 +205,9 @@ pub struct CapArgs {
     /// Haul, where the survey has more than one
     #[arg(long, value_name = "NAME")]
     pub haul: Option<String>,
+    /// Units that drive, by fleet number: their tires, and what was measured on their air
+    #[arg(long, value_name = "NUMBERS", value_delimiter = ',')]
+    pub unit: Vec<String>,
     /// Air channel
     #[arg(long, value_name = "NAME")]
     pub channel: String,

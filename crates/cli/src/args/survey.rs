@@ -50,6 +50,9 @@ pub struct PlanArgs {
     /// Only this haul
     #[arg(long, value_name = "NAME")]
     pub haul: Option<String>,
+    /// Plan for these units, by fleet number: their tires, and what was measured on their air
+    #[arg(long, value_name = "NUMBERS", value_delimiter = ',', conflicts_with = "issue")]
+    pub unit: Vec<String>,
     /// Show every cell, also those that this haul does not drive, and the full account of each number
     #[arg(long, conflicts_with = "json")]
     pub full: bool,
@@ -87,6 +90,9 @@ pub struct SimulateArgs {
     /// Only this haul
     #[arg(long, value_name = "NAME")]
     pub haul: Option<String>,
+    /// Driven by these units, by fleet number: their tires, and what was measured on their air
+    #[arg(long, value_name = "NUMBERS", value_delimiter = ',')]
+    pub unit: Vec<String>,
     /// Time between two lines
     #[arg(long, value_name = "TIME", default_value = "1s")]
     pub every: Time,

@@ -26,8 +26,14 @@ pub(super) fn run(
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
-    let planned =
-        planned(&opened, args.haul.as_deref(), Ladder::Surveyed, &detail, &words, terminal)?;
+    let planned = planned(
+        opened.survey.as_ref(),
+        args.haul.as_deref(),
+        Ladder::Surveyed,
+        &detail,
+        &words,
+        terminal,
+    )?;
     let Some(survey) = opened.survey.as_ref().filter(|_| !planned.is_empty()) else {
         return Ok(Outcome::Problems);
     };

@@ -3,11 +3,11 @@
 use plan::Detail;
 use plan::inverse::{CapAsked, InverseError, enough_supply, highest_cap, too_late};
 use plan::now::CallError;
-use study::{Named, Planned, Threads, plan_hauls};
+use study::{Named, NamedError, Planned, Threads, plan_hauls};
 use survey::Survey;
 use view::AskDocument;
 
-use super::opened::{open, tell_problems};
+use super::opened::{driven_by, open, tell_problems};
 use super::road;
 use crate::args::{AskArgs, CapArgs, GlobalArgs, Question};
 use crate::outcome::{Failure, Outcome};
@@ -26,7 +26,14 @@ pub(super) fn run(
     if opened.errors().next().is_some() {
         tell_problems(&opened, &words, terminal)?;
     }
-    let survey = road::survey_of(&opened)?;
+    road::survey_of(&opened)?;
+    let (units, haul) = match &args.question {
+        Question::Cap(asked) => (&asked.unit, &asked.haul),
+        Question::Supply(asked) => (&asked.unit, &asked.haul),
+        Question::Late(asked) => (&asked.unit, &asked.haul),
+    };
+    let survey = driven_by(&opened, units, haul.as_deref())?;
+    let survey = survey.as_ref().ok_or_else(|| Failure::input(NamedError::NoneSound))?;
     let detail = Detail::default();
     let (document, good) = match &args.question {
         Question::Cap(asked) => cap(survey, asked)?,

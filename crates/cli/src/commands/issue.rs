@@ -4,7 +4,7 @@ use plan::Detail;
 use study::{IssueTerms, IssuedFault, IssuedPlan, issue, issued, issued_problems};
 use view::{PlanDocument, PlanView};
 
-use super::opened::{open_as_of, tell_problems};
+use super::opened::{driven_by, open_as_of, tell_problems};
 use super::plan::{Ladder, planned};
 use crate::args::{GlobalArgs, PlanArgs};
 use crate::outcome::{Failure, Outcome};
@@ -39,7 +39,10 @@ pub(super) fn run(
     let ladder =
         if args.best_ladder { Ladder::Best(args.rungs.map(usize::from)) } else { Ladder::Surveyed };
     let detail = Detail::default();
-    let planned = planned(&opened, args.haul.as_deref(), ladder, &detail, &words, terminal)?;
+    // Planned for those who are to drive by it: their tires, and the slowest air measured on them.
+    let survey = driven_by(&opened, &terms.units, args.haul.as_deref())?;
+    let planned =
+        planned(survey.as_ref(), args.haul.as_deref(), ladder, &detail, &words, terminal)?;
     let one = match planned.as_slice() {
         [] => return Ok(Outcome::Problems),
         [one] => one,

@@ -6,11 +6,11 @@ use language::UnitProfile;
 use model::haul_cycle::HaulCycle;
 use plan::now::{Call, CallError, Gauged, Load, Reading, Trailer, Verdict, Warmth, answer, card};
 use quantity::PressureDifference;
-use study::Named;
+use study::{Named, NamedError};
 use survey::Survey;
 use view::{NowDocument, NowTableDocument, SubjectView};
 
-use super::opened::{open, tell_problems};
+use super::opened::{driven_by, open, tell_problems};
 use super::road;
 use crate::args::{GlobalArgs, NowArgs, ReadFlag, TrailerFlag};
 use crate::outcome::{Failure, Outcome};
@@ -34,12 +34,11 @@ pub(super) fn run(
     if opened.errors().next().is_some() {
         tell_problems(&opened, &words, terminal)?;
     }
-    let survey = road::survey_of(&opened)?;
-    let named = Named {
-        unit: args.unit.as_deref(),
-        combination: args.combination.as_deref(),
-        haul: args.haul.as_deref(),
-    };
+    road::survey_of(&opened)?;
+    let units: Vec<String> = args.unit.iter().cloned().collect();
+    let survey = driven_by(&opened, &units, args.haul.as_deref())?;
+    let survey = &survey.ok_or_else(|| Failure::input(NamedError::NoneSound))?;
+    let named = Named { combination: args.combination.as_deref(), haul: args.haul.as_deref() };
     let haul = road::haul(survey, named)?;
     let call = call(args, survey, &haul)?;
     let subject = SubjectView {

@@ -4,8 +4,8 @@ use std::path::Path;
 
 use model::date::Date;
 use quantity::Time;
-use study::Opened;
-use survey::Problem;
+use study::{NamedError, Opened};
+use survey::{Problem, Survey};
 
 use crate::outcome::Failure;
 use crate::terminal::Terminal;
@@ -19,6 +19,30 @@ pub(super) fn open(path: &Path) -> Result<Opened, Failure> {
 /// The same as it stands on a day.
 pub(super) fn open_as_of(path: &Path, day: Date) -> Result<Opened, Failure> {
     Opened::read_as_of(path, day).map_err(Failure::call)
+}
+
+/// The survey as units drive it, where it is sound enough to be read.
+///
+/// A unit that is not there, or has no place in the haul asked for, is a wrong call.
+pub(super) fn driven_by(
+    opened: &Opened,
+    units: &[String],
+    haul: Option<&str>,
+) -> Result<Option<Survey>, Failure> {
+    let Some(survey) = &opened.survey else { return Ok(None) };
+    let driven = study::driven_by(survey, units).map_err(Failure::call)?;
+    let has = |survey: &Survey, name: &str| survey.hauls.iter().any(|haul| haul.name == name);
+    match haul {
+        Some(wanted) if has(survey, wanted) && !has(&driven, wanted) => {
+            let known = driven.hauls.iter().map(|haul| haul.name.clone()).collect();
+            Err(Failure::call(NamedError::NoPlace {
+                units: units.to_vec(),
+                haul: wanted.to_owned(),
+                known,
+            }))
+        }
+        _ => Ok(Some(driven)),
+    }
 }
 
 /// Tells the problems of a survey on standard error, one line each, with their count.

@@ -5,9 +5,10 @@ use std::path::{Path, PathBuf};
 use plan::Detail;
 use quantity::Time;
 use study::{Opened, Planned, PlanningError, best_hauls, plan_hauls, simulate};
+use survey::Survey;
 use view::{PlanDocument, run_view};
 
-use super::opened::{every, open, refuse_to_overwrite, tell_problems};
+use super::opened::{driven_by, every, open, refuse_to_overwrite, tell_problems};
 use crate::args::{GlobalArgs, PlanArgs};
 use crate::outcome::{Failure, Outcome};
 use crate::page::{self, Extent};
@@ -25,6 +26,7 @@ struct Chart {
 struct Request {
     opened: Opened,
     haul: Option<String>,
+    units: Vec<String>,
     chart: Option<Chart>,
     extent: Extent,
     ladder: Ladder,
@@ -48,6 +50,7 @@ impl Request {
         Ok(Self {
             opened: open(&args.survey)?,
             haul: args.haul,
+            units: args.unit,
             chart: args.chart.map(|file| Chart { file, every }),
             extent: if args.full { Extent::Whole } else { Extent::Driven },
             ladder: if args.best_ladder {
@@ -75,11 +78,12 @@ pub(super) fn run(
     global: &GlobalArgs,
     terminal: Terminal,
 ) -> Result<Outcome, Failure> {
-    let Request { opened, haul, chart, extent, ladder } = Request::checked(args)?;
+    let Request { opened, haul, units, chart, extent, ladder } = Request::checked(args)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
-    let planned = planned(&opened, haul.as_deref(), ladder, &detail, &words, terminal)?;
+    let survey = driven_by(&opened, &units, haul.as_deref())?;
+    let planned = planned(survey.as_ref(), haul.as_deref(), ladder, &detail, &words, terminal)?;
     if chart.is_some() && planned.len() > 1 {
         let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
         return Err(Failure::call(anyhow::anyhow!(
@@ -105,14 +109,14 @@ pub(super) fn run(
 
 /// Plans the hauls asked for; none where errors leave none to plan, and that is said.
 pub(super) fn planned(
-    opened: &Opened,
+    survey: Option<&Survey>,
     haul: Option<&str>,
     ladder: Ladder,
     detail: &Detail,
     words: &Words,
     terminal: Terminal,
 ) -> Result<Vec<Planned>, Failure> {
-    let Some(survey) = &opened.survey else {
+    let Some(survey) = survey else {
         terminal.error(&anyhow::Error::new(PlanningError::NoneSound))?;
         return Ok(Vec::new());
     };

@@ -5,7 +5,7 @@ use quantity::Time;
 use study::{Opened, Planned, sample_cycles, simulate};
 use view::{CycleSpreadView, RunView, run_view};
 
-use super::opened::{every, open, tell_problems};
+use super::opened::{driven_by, every, open, tell_problems};
 use super::plan::{Ladder, planned};
 use crate::args::{GlobalArgs, SimulateArgs};
 use crate::outcome::{Failure, Outcome};
@@ -18,6 +18,7 @@ use crate::words::Words;
 struct Request {
     opened: Opened,
     haul: Option<String>,
+    units: Vec<String>,
     every: Time,
     samples: Option<usize>,
 }
@@ -29,6 +30,7 @@ impl Request {
             samples: args.samples.map(|samples| samples as usize),
             opened: open(&args.survey)?,
             haul: args.haul,
+            units: args.unit,
         })
     }
 }
@@ -38,11 +40,13 @@ pub(super) fn run(
     global: &GlobalArgs,
     terminal: Terminal,
 ) -> Result<Outcome, Failure> {
-    let Request { opened, haul, every, samples } = Request::checked(args)?;
+    let Request { opened, haul, units, every, samples } = Request::checked(args)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
-    let planned = planned(&opened, haul.as_deref(), Ladder::Surveyed, &detail, &words, terminal)?;
+    let survey = driven_by(&opened, &units, haul.as_deref())?;
+    let planned =
+        planned(survey.as_ref(), haul.as_deref(), Ladder::Surveyed, &detail, &words, terminal)?;
     if global.json && planned.len() > 1 {
         let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
         return Err(Failure::call(anyhow::anyhow!(

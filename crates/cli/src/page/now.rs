@@ -121,6 +121,7 @@ fn number_in_words<'a>(key: &'a str, number: f64, format: &Format) -> (&'a str, 
     match key {
         "kept_kpa" => ("kept", highest(format, number).to_string()),
         "cold_kpa" => ("cold", highest(format, number).to_string()),
+        "recommended_kpa" => ("recommended", lowest(format, number).to_string()),
         "needed_kpa" => ("needed", lowest(format, number).to_string()),
         "highest_kpa" => ("highest", highest(format, number).to_string()),
         "reading_kpa" => ("reading", read(format, number).to_string()),

@@ -27,6 +27,7 @@ caution-reads-only = This program only reads vehicles. It sends nothing to them.
 
 # Cautions of a plan, with their numbers. Cells are joined in one list.
 caution-needs-approval = Needs the tire maker's approval before it is driven – { $cells }.
+caution-under-recommended = At or under 80 % of { $recommended }, which the tire maker counts as recommended. By 29 CFR 1910.177, as we read it, trained people deflate such a tire completely and inspect it before its wheel comes off – { $cells }.
 caution-not-possible = Not possible, and not wanted on this haul – { $cells }.
 caution-not-possible-wanted = Not possible, though this haul wants it – { $cells }.
 caution-slower-rung-used = { $load_state }: { $wanted } is not possible; { $rung } is used in its place.

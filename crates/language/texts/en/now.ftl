@@ -56,6 +56,7 @@ now-check-gauge = { $axle_group }: gauge every tire by hand, the inner ones too.
 now-check-raise = { $channel }: raise to { $set } (rung { $rung }) standing, wait until complete, and gauge again.
 now-check-lower = { $axle_group }: let the tires cool, then lower to { $highest } cold or less.
 now-check-leave-to-trained-people = { $axle_group }: do not fill. Trained people let the air out, take the wheel off and look inside.
+now-check-deflate-before-service = { $axle_group }: it may run so, but the tire maker counts { $recommended } as recommended. Before a wheel comes off, trained people deflate it completely and inspect it.
 now-check-find-why-softer = { $axle_group }: find why one tire is softer: leak, shut wheel end or blocked line.
 now-check-wheel-ends-shut = { $axle_group }: { $count } wheel ends are shut by hand and do not follow; gauge those tires one by one.
 now-check-raise-before-parking = { $axle_group }: raise before parking; on the coldest night its wheel valves would close.

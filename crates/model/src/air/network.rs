@@ -70,6 +70,8 @@ pub struct ChannelSpec {
     pub closes_below: Option<GaugePressure>,
     /// Volume of the line, filled at each change before self-closing valves open.
     pub line_volume: Volume,
+    /// Factor on all its conductances: measured on the truck over what the parts give.
+    pub conductance: f64,
 }
 
 /// Why a network cannot be built or started.
@@ -115,6 +117,14 @@ pub enum NetworkError {
         "air channel {0} has no restriction between supply and tires; give its path or its wheel ends"
     )]
     NoPath(usize),
+    /// A factor on conductances that is not above zero.
+    #[error("air channel {channel}: a factor of {factor} on its conductances is not above zero")]
+    Conductance {
+        /// Index of the channel.
+        channel: usize,
+        /// Its value.
+        factor: f64,
+    },
     /// Wheel valves that would still be shut when the protection valve opens.
     #[error(
         "air channel {channel}: its wheel valves close below {closes_below}, but the protection valve lets the supply fall to {shuts}"
@@ -224,14 +234,16 @@ impl Network {
         channels: &[ChannelSpec],
         together: bool,
     ) -> Result<Self, NetworkError> {
-        supply.compressor.check()?;
+        let mut compressor = supply.compressor;
+        compressor.displacement = compressor.displacement * supply.measured_delivery;
+        compressor.check()?;
         if channels.len() > MAX_CHANNELS {
             return Err(NetworkError::TooManyChannels(channels.len()));
         }
         let protection = supply.protection;
         Ok(Self {
-            compressor: supply.compressor,
-            efficiency: EfficiencyCurve::new(&supply.compressor),
+            compressor,
+            efficiency: EfficiencyCurve::new(&compressor),
             governor: Hysteresis::new(
                 "governor cut-in and cut-out",
                 supply.governor.cut_in,
@@ -290,13 +302,8 @@ impl Network {
         other.compressor.displacement = other.compressor.displacement * delivery;
         other.protection_c *= conductance;
         for channel in &mut other.channels {
-            channel.fill = channel.fill.scaled(conductance);
-            channel.vent = channel.vent.scaled(conductance);
+            channel.conduct(conductance);
             channel.tire_volume *= tire_volume;
-            if let Some(closing) = &mut channel.closing {
-                closing.valve = closing.valve.map(|valve| valve.scaled(conductance));
-                closing.rest = closing.rest.scaled(conductance);
-            }
         }
         other
     }
@@ -316,6 +323,16 @@ fn positive(what: &'static str, volume: Volume) -> Result<f64, NetworkError> {
 }
 
 impl Channel {
+    /// Every conductance times a factor: flow is in proportion to it.
+    fn conduct(&mut self, factor: f64) {
+        self.fill = self.fill.scaled(factor);
+        self.vent = self.vent.scaled(factor);
+        if let Some(closing) = &mut self.closing {
+            closing.valve = closing.valve.map(|valve| valve.scaled(factor));
+            closing.rest = closing.rest.scaled(factor);
+        }
+    }
+
     fn new(channel: usize, spec: &ChannelSpec, supply: &AirSupply) -> Result<Self, NetworkError> {
         let wrong = |error| NetworkError::Restriction { channel, error };
         if spec.open_wheel_ends == 0 {
@@ -358,12 +375,17 @@ impl Channel {
             let volume = spec.line_volume;
             return Err(NetworkError::Volume { what: "line volume", volume });
         }
-        Ok(Self {
+        if !(spec.conductance > 0.0 && spec.conductance.is_finite()) {
+            return Err(NetworkError::Conductance { channel, factor: spec.conductance });
+        }
+        let mut made = Self {
             fill,
             vent: curve(&path)?,
             tire_volume: positive("tire volume of an air channel", spec.tire_volume)?,
             line_volume: spec.line_volume.as_m3(),
             closing,
-        })
+        };
+        made.conduct(spec.conductance);
+        Ok(made)
     }
 }

@@ -70,4 +70,6 @@ pub struct AirSupply {
     pub protection: ProtectionValve,
     /// Reserve tank for tire air behind the protection valve, if fitted.
     pub reserve_volume: Option<Volume>,
+    /// Delivery measured on the truck over what its compressor's numbers give; 1 where not measured.
+    pub measured_delivery: f64,
 }

@@ -102,7 +102,7 @@ pub enum MakerTableError {
 /// The document the table names.
 ///
 /// ```
-/// use model::tire::{Fitment, MakerRow, MakerTable};
+/// use model::tire::{Fitment, MakerRow, MakerTable, Recommended};
 /// use model::tire::maker_table::maker_pressure;
 /// use quantity::{ColdPressure, Mass, Speed};
 /// let row = |kg, kpa| MakerRow {
@@ -116,6 +116,7 @@ pub enum MakerTableError {
 ///     document: "example".into(),
 ///     approved: true,
 ///     lapsed: None,
+///     recommended: Recommended::Row,
 ///     rows: vec![row(2000.0, 350.0), row(2400.0, 430.0)],
 /// };
 /// let found = maker_pressure(&table, Fitment::Dual, Mass::from_kg(2200.0), Speed::from_kmh(35.0))?;
@@ -231,6 +232,7 @@ mod tests {
     use proptest::prelude::*;
 
     use super::*;
+    use crate::tire::Recommended;
 
     fn row(lb: f64, mph: f64, psi: f64) -> MakerRow {
         MakerRow {
@@ -243,7 +245,13 @@ mod tests {
     }
 
     fn table(rows: Vec<MakerRow>) -> MakerTable {
-        MakerTable { document: "data sheet 7".into(), approved: true, lapsed: None, rows }
+        MakerTable {
+            document: "data sheet 7".into(),
+            approved: true,
+            lapsed: None,
+            recommended: Recommended::Row,
+            rows,
+        }
     }
 
     // A published low-speed matrix of a 12-16.5 loader tire: pressure and speed against load.

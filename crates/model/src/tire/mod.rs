@@ -108,6 +108,15 @@ pub enum Lapse {
     RimChanged,
 }
 
+/// What the maker means by the recommended pressure of a tire in service.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Recommended {
+    /// The pressure of the row for the load and speed run.
+    Row,
+    /// The pressure of the ordinary table for the load, whatever the speed.
+    Table,
+}
+
 /// The maker's document, with its rows.
 #[derive(Debug, Clone, PartialEq)]
 pub struct MakerTable {
@@ -117,6 +126,8 @@ pub struct MakerTable {
     pub approved: bool,
     /// Why an approval that was once given no longer counts.
     pub lapsed: Option<Lapse>,
+    /// What counts as the recommended pressure when a wheel is serviced.
+    pub recommended: Recommended,
     /// The rows, in the order of the document.
     pub rows: Vec<MakerRow>,
 }

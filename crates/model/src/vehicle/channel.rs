@@ -13,6 +13,20 @@ pub enum GaugeKind {
     Sealed,
 }
 
+/// What was measured on a channel's air over what the parts of its type give.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MeasuredAir {
+    /// Conductance of lines, seals, valves and exhaust; 1 where not measured.
+    pub conductance: f64,
+    /// Air volume of its tires; 1 where not measured.
+    pub tire_volume: f64,
+}
+
+impl MeasuredAir {
+    /// As the parts of the type give.
+    pub const AS_THE_TYPE: Self = Self { conductance: 1.0, tire_volume: 1.0 };
+}
+
 /// One independently controlled air line.
 #[derive(Debug, Clone, PartialEq)]
 pub struct AirChannel {
@@ -26,6 +40,8 @@ pub struct AirChannel {
     pub exhaust: Restriction,
     /// Length of line that must be filled before a self-closing valve opens.
     pub line_length: Length,
+    /// What was measured on the units that are driven, over the type.
+    pub measured: MeasuredAir,
 }
 
 /// What the pressure controller of the combination can do.

@@ -8,7 +8,7 @@ mod powertrain;
 mod rung;
 
 pub use axle_group::{AxleGroup, DualPair, WheelValve};
-pub use channel::{AirChannel, Controller, GaugeKind};
+pub use channel::{AirChannel, Controller, GaugeKind, MeasuredAir};
 pub use combination::{Combination, Vehicle};
 pub use load_state::{ChainState, GroupLoad, LoadState, Weighing};
 pub use powertrain::Powertrain;

@@ -218,6 +218,14 @@ pub enum Check {
         /// Axle group.
         group: usize,
     },
+    /// It may run so, but the maker counts the table's pressure as recommended: before a wheel
+    /// comes off, trained people deflate the tire completely and inspect it.
+    DeflateBeforeService {
+        /// Axle group.
+        group: usize,
+        /// The table's pressure.
+        recommended: ColdPressure,
+    },
     /// Find why one tire of the group is softer: leak, shut wheel end, blocked line.
     FindWhySofter {
         /// Axle group.

@@ -219,6 +219,10 @@ impl Judge<'_> {
         let Some((cold, _)) = held.cold(&warmest, self.subject) else { return };
         let needed = walking.service;
         if cold > needed.scaled(SERVICE_SHARE) {
+            let by_table = walking.recommended.filter(|by| cold <= by.scaled(SERVICE_SHARE));
+            if let Some(recommended) = by_table {
+                found.checks.push(Check::DeflateBeforeService { group: index, recommended });
+            }
             return;
         }
         found.verdict = Verdict::Stop;

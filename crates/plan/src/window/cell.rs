@@ -95,6 +95,8 @@ pub struct Cell {
     pub hold: Option<Length>,
     /// A pressure fixed by hand that lay under the lowest, and was not used.
     pub hand_set_too_low: Option<ColdPressure>,
+    /// The ordinary table's pressure, where the tire maker counts that as recommended in service.
+    pub recommended: Option<ColdPressure>,
 }
 
 /// Works out one cell.
@@ -110,6 +112,7 @@ pub(crate) fn cell(haul: &HaulCycle, site: &Site, used: RungUse, id: CellId) -> 
         warmest_tire,
         hold: None,
         hand_set_too_low: None,
+        recommended: None,
     };
     match gather(haul, site, used, id) {
         Err(why) => impossible(why, None, site.warmest),
@@ -124,6 +127,7 @@ struct Gathered {
     governing: GroupMinimum,
     /// Lowest full-speed table pressure that covers every group.
     full_speed: Option<ColdPressure>,
+    recommended: Option<ColdPressure>,
     warmest_tire: Temperature,
     hold: Option<Length>,
 }
@@ -140,6 +144,7 @@ fn gather(
     let top_cap = combination.rungs.iter().map(|rung| rung.cap).fold(cap, Speed::max);
     let mut minimum: Vec<Limit<MinimumKind>> = Vec::new();
     let mut groups: Vec<((usize, usize), GroupMinimum)> = Vec::new();
+    let mut recommended: Option<ColdPressure> = None;
     let fed = combination.standing_groups_of(id.channel, state).flat_map(|(index, group)| {
         group.tire_models().enumerate().map(move |(model, tire)| (index, group, model, tire))
     });
@@ -158,6 +163,9 @@ fn gather(
         };
         let found = case.limits()?;
         minimum.extend(found.limits.iter().cloned());
+        if let Some(table) = found.recommended(tire, group.fitment) {
+            recommended = Some(recommended.map_or(table, |known| known.max(table)));
+        }
         groups.push(((index, model), found));
     }
     minimum.sort_by(|a, b| b.pressure.total_cmp(&a.pressure));
@@ -186,7 +194,8 @@ fn gather(
         .find(|(index, _)| *index == governing_tire)
         .map(|(_, found)| found)
         .ok_or(Impossible::NotRated { group: governing_tire.0 })?;
-    Ok(Gathered { window: Window { minimum, maximum }, governing, full_speed, warmest_tire, hold })
+    let window = Window { minimum, maximum };
+    Ok(Gathered { window, governing, full_speed, recommended, warmest_tire, hold })
 }
 
 fn finish(
@@ -195,7 +204,7 @@ fn finish(
     id: CellId,
     gathered: Gathered,
 ) -> Result<Cell, (Impossible, Window, Temperature)> {
-    let Gathered { window, governing, full_speed, warmest_tire, hold } = gathered;
+    let Gathered { window, governing, full_speed, recommended, warmest_tire, hold } = gathered;
     let combination = &haul.combination;
     let lowest = window.governing_minimum().pressure;
     let governs = window.governing_minimum();
@@ -260,6 +269,7 @@ fn finish(
         worst: Some(governing.worst),
         warmest_tire,
         hold,
+        recommended,
         window: Some(window),
     })
 }

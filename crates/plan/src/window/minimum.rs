@@ -1,13 +1,13 @@
 //! Every limit that can set the lowest pressure of one axle group on one rung.
 
 use model::source::{Citation, Key, Standing};
-use model::tire::Tire;
 use model::tire::deflection::DeflectionLaw;
 use model::tire::deflection_screen::highest_share_for;
 use model::tire::duals::{BULGE, BULGE_USUAL, DualFit, lowest_pressure};
 use model::tire::load_inflation::USUAL_LOWEST_TABLE_PRESSURE;
 use model::tire::roadside::{CFR_393_75, CVSA, flat_reading, hot_allowance};
 use model::tire::warm_up::{AIR_HEAT_LIMITS, WARN_AT, WarmUp};
+use model::tire::{Fitment, Recommended, Tire};
 use model::vehicle::{AxleGroup, ChainState, LoadState, WheelValve};
 use quantity::{ColdPressure, Length, Speed};
 
@@ -70,6 +70,19 @@ pub(super) struct GroupMinimum {
     /// Pressure of the ordinary table at full speed, if the load is within it.
     pub full_speed: Option<ColdPressure>,
     pub hold: Option<Length>,
+}
+
+impl GroupMinimum {
+    /// Pressure that the maker counts as recommended in service, where it is the ordinary table's.
+    ///
+    /// A load that no table carries is judged by the rated pressure, the highest there is.
+    pub fn recommended(&self, tire: &Tire, fitment: Fitment) -> Option<ColdPressure> {
+        let table = tire.maker_table.as_ref().filter(|table| table.approved)?;
+        match table.recommended {
+            Recommended::Row => None,
+            Recommended::Table => self.full_speed.or_else(|| Some(tire.rated(fitment)?.pressure)),
+        }
+    }
 }
 
 impl Case<'_> {

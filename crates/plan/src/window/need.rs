@@ -25,6 +25,8 @@ pub struct Need {
     pub approved: Option<ColdPressure>,
     /// What load, speed and bead ask for, which service is judged by.
     pub service: ColdPressure,
+    /// The ordinary table's pressure, where the tire maker counts that as recommended in service.
+    pub recommended: Option<ColdPressure>,
     /// The limit from above that holds whatever the supply reaches.
     pub highest: Limit<MaximumKind>,
     /// Air in the warmest credible tire of the line at this speed.
@@ -198,6 +200,7 @@ fn need(
         lowest,
         approved,
         service: service.ok_or_else(missing)?.pressure,
+        recommended: tire.found.recommended(tire.tire(), tire.group.fitment),
         highest,
         warmest_tire,
         load: tire.found.worst.load,
@@ -223,12 +226,17 @@ impl Need {
             lowest: self.lowest.max(other.lowest),
             approved: self.approved.zip(other.approved).map(|(a, b)| a.max(b)),
             service: self.service.max(other.service),
+            recommended: higher(self.recommended, other.recommended),
             highest,
             warmest_tire: self.warmest_tire.max(other.warmest_tire),
             load: self.load.max(other.load),
             hold,
         }
     }
+}
+
+fn higher(a: Option<ColdPressure>, b: Option<ColdPressure>) -> Option<ColdPressure> {
+    a.map_or(b, |a| Some(b.map_or(a, |b| a.max(b))))
 }
 
 /// More load on a group than its axles or its rims bear.

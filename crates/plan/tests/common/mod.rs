@@ -6,7 +6,7 @@ use std::sync::Arc;
 use haul::{CyclePlan, Sample, Trace};
 use model::haul_cycle::HaulCycle;
 use model::route::{Jurisdiction, Leg, Profile, Surface};
-use model::tire::{Fitment, MakerRow, MakerTable, Tire};
+use model::tire::{Fitment, MakerRow, MakerTable, Recommended, Tire};
 use model::vehicle::{DualPair, GroupLoad};
 use plan::window::{Limit, MinimumKind};
 use plan::{Action, Cell, CellId, ChangePoint, Detail, Driven, Ladder, Plan, simulate};
@@ -124,6 +124,7 @@ pub fn maker(approved: bool, rows: &[(f64, f64, f64)]) -> impl Fn(&mut Tire) {
             document: "letter 12".into(),
             approved,
             lapsed: None,
+            recommended: Recommended::Row,
             rows: rows.clone(),
         });
     }

@@ -54,7 +54,7 @@ use crate::svg::{Frame, at};
 /// let detail = plan::Detail::default();
 /// let haul = example::haul();
 /// let plan = plan::Plan::of(&haul, &detail)?;
-/// let planned = study::Planned { haul, plan, search: None };
+/// let planned = study::Planned { haul, plan, search: None, planned_for: study::PlannedFor::default() };
 /// let simulated = study::simulate(&planned, quantity::Time::from_s(5.0), &detail)?;
 /// let run = view::run_view(&planned, &simulated);
 /// let (texts, format) = (Texts::new("en")?, Format::new(UnitProfile::Us, "en")?);

@@ -80,6 +80,21 @@ pub enum IssueError {
         /// Units that would do.
         fitting: Vec<String>,
     },
+    /// The plan was worked out for other units than it is given to.
+    #[error(
+        "haul '{haul}' is not issued: it was planned for {} and would be given to {}; plan it for \
+         those who drive by it",
+        any_or(planned),
+        any_or(assigned)
+    )]
+    PlannedForOthers {
+        /// The haul.
+        haul: String,
+        /// Units it was planned for.
+        planned: Vec<String>,
+        /// Units it would be given to.
+        assigned: Vec<String>,
+    },
     /// The number is used.
     #[error("{file} is there already and is never written over; the next free number is {next}")]
     NumberTaken {
@@ -152,6 +167,10 @@ impl IssueError {
     }
 }
 
+fn any_or(units: &[String]) -> String {
+    if units.is_empty() { "any unit".to_owned() } else { format!("units {}", units.join(", ")) }
+}
+
 fn or_none(names: &[String]) -> String {
     if names.is_empty() { "none".to_owned() } else { names.join(", ") }
 }
@@ -182,8 +201,16 @@ pub fn issue(
     let has_errors = || IssueError::HasErrors { haul: haul.clone() };
     let survey = opened.survey.as_ref().ok_or_else(has_errors)?;
     let basis = survey.bases.get(haul).ok_or_else(has_errors)?;
-    let surveyed = surveyed(survey, haul).ok_or_else(has_errors)?;
     check_days(terms)?;
+    let units = assigned(survey, haul, basis, &terms.units)?;
+    let surveyed = surveyed(survey, haul, &units).ok_or_else(has_errors)?;
+    if planned.planned_for.units != units {
+        return Err(IssueError::PlannedForOthers {
+            haul: haul.clone(),
+            planned: planned.planned_for.units.clone(),
+            assigned: units,
+        });
+    }
     if planned.plan.breaks_a_limit() {
         return Err(IssueError::BreaksALimit { haul: haul.clone() });
     }
@@ -191,8 +218,7 @@ pub fn issue(
     if responsible.is_empty() {
         return Err(IssueError::NobodyResponsible { haul: haul.clone() });
     }
-    let units = assigned(survey, haul, basis, &terms.units)?;
-    check_basis_holds(opened, surveyed, terms)?;
+    check_basis_holds(opened, &surveyed, &units, terms)?;
     let number = number(opened, haul, terms)?;
     let inputs = InputFile::all(&opened.folder, &basis.files);
     let mut plan = IssuedPlan {
@@ -209,7 +235,7 @@ pub fn issue(
         program: terms.program.clone(),
         inputs_hash: inputs_hash(&inputs),
         inputs,
-        values_hash: values_hash(surveyed),
+        values_hash: values_hash(&surveyed),
         plan: frozen,
         plan_hash: Hash::of_bytes(&[]),
     };
@@ -217,8 +243,11 @@ pub fn issue(
     Ok(plan)
 }
 
-pub(super) fn surveyed<'a>(survey: &'a Survey, haul: &str) -> Option<&'a HaulCycle> {
-    survey.hauls.iter().find(|known| known.name == haul)
+/// A haul as the survey has it for the units that are to drive it.
+pub(super) fn surveyed(survey: &Survey, haul: &str, units: &[String]) -> Option<HaulCycle> {
+    let registered = |number: &String| survey.fleet.iter().find(|unit| unit.number == *number);
+    let units: Vec<&Unit> = units.iter().filter_map(registered).collect();
+    survey.haul_driven_by(haul, &units)
 }
 
 /// Every checked value of a haul, digit by digit, in the form of this version of the program.
@@ -277,14 +306,15 @@ fn assigned(
 fn check_basis_holds(
     opened: &Opened,
     surveyed_first: &HaulCycle,
+    units: &[String],
     terms: &IssueTerms,
 ) -> Result<(), IssueError> {
     let Some(until) = terms.valid_until else { return Ok(()) };
     let (last, _) = survey::load(&opened.folder, until);
     let same = last
         .as_ref()
-        .and_then(|last| surveyed(last, &surveyed_first.name))
-        .is_some_and(|last| last == surveyed_first);
+        .and_then(|last| surveyed(last, &surveyed_first.name, units))
+        .is_some_and(|last| last == *surveyed_first);
     if same {
         return Ok(());
     }

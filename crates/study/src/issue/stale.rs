@@ -72,21 +72,21 @@ fn of_plan(
     first_days: &mut BTreeMap<Date, Option<Survey>>,
 ) -> Staleness {
     let survey = opened.survey.as_ref();
-    let now = survey.and_then(|survey| surveyed(survey, &plan.haul));
+    let now = survey.and_then(|survey| surveyed(survey, &plan.haul, &plan.units));
     let changes = changes(opened, plan, survey.and_then(|survey| survey.bases.get(&plan.haul)));
     let touched = changes.iter().any(|file| file.change != Change::CommentsOnly);
     let cause = match now {
         None if touched => Some(StaleCause::CannotTell),
         None => None,
         Some(now) if touched => {
-            (values_hash(now) != plan.values_hash).then_some(StaleCause::Values)
+            (values_hash(&now) != plan.values_hash).then_some(StaleCause::Values)
         }
         Some(_) if plan.valid_from >= opened.day => None,
         Some(now) => {
             let first = first_days
                 .entry(plan.valid_from)
                 .or_insert_with_key(|day| survey::load(&opened.folder, *day).0);
-            let then = first.as_ref().and_then(|first| surveyed(first, &plan.haul));
+            let then = first.as_ref().and_then(|first| surveyed(first, &plan.haul, &plan.units));
             (then != Some(now)).then_some(StaleCause::BasisLapsed)
         }
     };

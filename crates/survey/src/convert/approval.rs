@@ -1,13 +1,13 @@
 //! Approvals: which count today, and the maker's table they make for a tire.
 
 use model::date::Date;
-use model::tire::{Lapse, MakerRow, MakerTable, Tire};
+use model::tire::{Lapse, MakerRow, MakerTable, Recommended, Tire};
 use quantity::{Length, Mass, Speed, Temperature, Time};
 
 use super::date::period;
 use super::tire::{fitment, row};
 use super::{Catalog, Loaded, refer};
-use crate::approval::{Approval, Asked, AskedLoad, Recommended};
+use crate::approval::{Approval, Asked, AskedLoad};
 use crate::document::Document;
 use crate::file::{ApprovalFile, RecommendedWord, TireFile};
 use crate::problem::{ApprovalFault, DateFault, Problem, ProblemKind, Reference};
@@ -137,6 +137,7 @@ pub(crate) fn approve(
                 document: latest.approval.document(),
                 approved: false,
                 lapsed: latest.approval.lapsed,
+                recommended: latest.approval.recommended,
                 rows: latest.approval.rows.clone(),
             }),
             None => own,
@@ -163,8 +164,15 @@ pub(crate) fn approve(
         document: documents.collect::<Vec<_>>().join("; "),
         approved: true,
         lapsed: None,
+        recommended: strictest(&in_force),
         rows: placed.iter().map(|placed| placed.row.clone()).collect(),
     });
+}
+
+/// Where one of several answers counts the ordinary table, all are judged by it.
+fn strictest(in_force: &[&Written]) -> Recommended {
+    let by_table = in_force.iter().any(|one| one.approval.recommended == Recommended::Table);
+    if by_table { Recommended::Table } else { Recommended::Row }
 }
 
 /// The problem that an approval does not count.

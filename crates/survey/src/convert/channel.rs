@@ -1,7 +1,7 @@
 //! Air channels of a combination: the truck's lines, prolonged by those of its trailers.
 
 use model::air::{PathElement, Restriction};
-use model::vehicle::AirChannel;
+use model::vehicle::{AirChannel, MeasuredAir};
 use quantity::Length;
 
 use super::Loaded;
@@ -115,6 +115,7 @@ fn finish(draft: Draft, problems: &mut Vec<Problem>) -> Option<AirChannel> {
         wheel_end: draft.wheel_end?,
         exhaust: draft.exhaust?,
         line_length,
+        measured: MeasuredAir::AS_THE_TYPE,
     })
 }
 

@@ -72,6 +72,7 @@ pub(super) fn supply(air: &AirFile) -> AirSupply {
             }),
         },
         reserve_volume: air.reserve_volume_l.map(Volume::from_l),
+        measured_delivery: 1.0,
     }
 }
 

@@ -6,8 +6,8 @@ use std::str::FromStr;
 use model::tire::designation::Designation;
 use model::tire::load_index::{LoadIndex, ServiceDescription};
 use model::tire::{
-    AirRetention, Construction, Fitment, MakerRow, MakerTable, RatedPoint, Rim, SizeClass,
-    StandardsBody, Tire,
+    AirRetention, Construction, Fitment, MakerRow, MakerTable, RatedPoint, Recommended, Rim,
+    SizeClass, StandardsBody, Tire,
 };
 use quantity::{ColdPressure, Length, Mass, Speed, Volume};
 
@@ -130,6 +130,7 @@ fn maker_table(
         document: approval.document.clone(),
         approved: approval.for_this_fleet,
         lapsed: None,
+        recommended: Recommended::Row,
         rows,
     })
 }

@@ -15,6 +15,7 @@ pub(crate) use self::files::is_toml;
 use self::files::{SURVEY, catalog, path_of, read, unread_files};
 use crate::approval::Approval;
 use crate::convert::{Catalog, Loaded};
+use crate::driven_by::driven_by;
 use crate::file::{HaulFile, SurveyFile, UnitsWord, VehicleFile};
 use crate::problem::{Problem, ProblemKind, Severity};
 use crate::register::Unit;
@@ -81,6 +82,8 @@ pub struct Survey {
     pub approvals: Vec<Approval>,
     /// Units of the register, in its order.
     pub fleet: Vec<Unit>,
+    /// Fleet numbers of the units it was narrowed to; empty where any unit may drive.
+    pub driven_by: Vec<String>,
     /// Hauls without errors, in order of name.
     pub hauls: Vec<HaulCycle>,
     /// What each of them rests on, by its name.
@@ -153,6 +156,16 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
         .collect();
     cycles.retain(|(_, basis)| !basis.files.iter().any(|file| broken.contains(file.as_str())));
     let survey = survey?.data;
+    let sound: BTreeMap<String, Arc<Tire>> = tires
+        .models
+        .into_iter()
+        .filter(|(name, _)| !broken.contains(path_of("tires", name).as_str()))
+        .filter_map(|(name, tire)| Some((name, tire?)))
+        .collect();
+    let hauls_sound = cycles
+        .iter()
+        .map(|(made, basis)| driven_by(made, basis, &fleet.units, &[], &sound))
+        .collect();
     Some(Survey {
         name: survey.name,
         responsible: survey.responsible,
@@ -163,18 +176,14 @@ fn read_all(folder: &Folder, today: Date, problems: &mut Vec<Problem>) -> Option
             UnitsWord::MetricBar => UnitProfile::MetricBar,
         },
         speed_cap_step: Speed::from_kmh(survey.speed_cap_step_kmh),
-        tires: tires
-            .models
-            .into_iter()
-            .filter(|(name, _)| !broken.contains(path_of("tires", name).as_str()))
-            .filter_map(|(name, tire)| Some((name, tire?)))
-            .collect(),
+        tires: sound,
         rims: tires.rims,
         imports: tires.imports,
         approvals: tires.approvals,
         fleet: fleet.units,
-        bases: cycles.iter().map(|(made, basis)| (made.name.clone(), basis.clone())).collect(),
-        hauls: cycles.into_iter().map(|(made, _)| made).collect(),
+        driven_by: Vec::new(),
+        bases: cycles.into_iter().map(|(made, basis)| (made.name, basis)).collect(),
+        hauls: hauls_sound,
         haul_names: hauls.into_keys().collect(),
     })
 }

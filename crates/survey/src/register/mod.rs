@@ -54,6 +54,16 @@ pub struct FittedValue {
     pub date: Date,
 }
 
+impl FittedValue {
+    /// Whether a change of pressure takes longer than on the type.
+    pub fn is_slower(&self) -> bool {
+        match self.measured {
+            Measured::Delivery | Measured::Conductance(_) => self.ratio < 1.0,
+            Measured::TireVolume(_) => self.ratio > 1.0,
+        }
+    }
+}
+
 /// A truck or trailer with a fleet number.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Unit {
@@ -75,12 +85,12 @@ pub struct Unit {
 
 impl Unit {
     /// Names of the tire models at a group's positions, each once, the most general first.
-    fn tires_of<'a>(&'a self, group: &'a AxleGroupFile) -> Vec<&'a str> {
+    pub(crate) fn tires_of<'a>(&'a self, group: Places<'a>) -> Vec<&'a str> {
         let here = || self.tires.iter().filter(|fitted| fitted.position.group == group.name);
         let whole = here().find(|fitted| fitted.position.wheel.is_none());
         let single = here().filter(|fitted| fitted.position.wheel.is_some()).count();
-        let all = position::positions(group).len();
-        let common = whole.map_or(group.tire.as_str(), |fitted| fitted.tire.as_str());
+        let all = group.count;
+        let common = whole.map_or(group.tire, |fitted| fitted.tire.as_str());
         let mut found: Vec<&str> = if single < all { vec![common] } else { Vec::new() };
         for fitted in here().filter(|fitted| fitted.position.wheel.is_some()) {
             if !found.contains(&fitted.tire.as_str()) {
@@ -91,6 +101,24 @@ impl Unit {
     }
 }
 
+/// An axle group as its type has it.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Places<'a> {
+    /// Its name.
+    pub name: &'a str,
+    /// The type's tire model.
+    pub tire: &'a str,
+    /// How many tires it has.
+    pub count: usize,
+}
+
+impl<'a> Places<'a> {
+    fn of(group: &'a AxleGroupFile) -> Self {
+        let count = position::positions(group).len();
+        Self { name: &group.name, tire: &group.tire, count }
+    }
+}
+
 /// Names of the tire models at a group of one unit, or of a type with all its units: the first
 /// is the group's own, the others are fitted too.
 pub(crate) fn tires_of(
@@ -98,9 +126,10 @@ pub(crate) fn tires_of(
     unit: Option<&Unit>,
     of_type: &[&Unit],
 ) -> Vec<String> {
-    let of_units = of_type.iter().flat_map(|unit| unit.tires_of(group));
+    let of_units = of_type.iter().flat_map(|unit| unit.tires_of(Places::of(group)));
     let of_type = std::iter::once(group.tire.as_str()).chain(of_units);
-    let names: Vec<&str> = unit.map_or_else(|| of_type.collect(), |unit| unit.tires_of(group));
+    let names: Vec<&str> =
+        unit.map_or_else(|| of_type.collect(), |unit| unit.tires_of(Places::of(group)));
     let mut found: Vec<String> = Vec::new();
     for name in names {
         if !found.iter().any(|known| known == name) {

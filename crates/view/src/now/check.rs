@@ -27,6 +27,11 @@ pub(super) fn check(haul: &HaulCycle, check: &Check) -> SaidView {
             say.group(group);
             "leave-to-trained-people"
         }
+        Check::DeflateBeforeService { group, recommended } => {
+            say.group(group);
+            say.number("recommended_kpa", recommended.as_kpa());
+            "deflate-before-service"
+        }
         Check::FindWhySofter { group } => {
             say.group(group);
             "find-why-softer"

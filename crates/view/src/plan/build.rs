@@ -3,7 +3,7 @@
 use model::haul_cycle::LadenDirection;
 use study::Planned;
 
-use super::{PlanDocument, PlanView, caution, change, ladder, search};
+use super::{MeasuredView, PlanDocument, PlanView, caution, change, ladder, search};
 
 impl PlanDocument {
     /// Makes the document.
@@ -30,6 +30,8 @@ impl From<&Planned> for PlanView {
                 LadenDirection::Backward => "backward",
             }
             .to_owned(),
+            units: planned.planned_for.units.clone(),
+            measured: planned.planned_for.measured.iter().map(MeasuredView::from).collect(),
             empty_state: combination.load_states[haul.empty_state].name.clone(),
             laden_state: combination.load_states[haul.laden_state].name.clone(),
             breaks_a_limit: plan.breaks_a_limit(),

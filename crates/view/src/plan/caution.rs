@@ -60,6 +60,11 @@ fn fill(haul: &HaulCycle, caution: &Caution, view: &mut CautionView) -> &'static
                 Lapse::RimChanged => "approval-rim-changed",
             }
         }
+        Caution::UnderRecommended { cell, recommended } => {
+            view.cell(haul, *cell);
+            view.number("recommended_kpa", recommended.as_kpa());
+            "under-recommended"
+        }
         Caution::NotPossible { cell, wanted } => {
             view.cell(haul, *cell);
             if *wanted { "not-possible-wanted" } else { "not-possible" }

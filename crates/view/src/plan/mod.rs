@@ -4,6 +4,7 @@ mod build;
 mod caution;
 mod change;
 mod ladder;
+mod measured;
 mod search;
 
 use schemars::JsonSchema;
@@ -18,6 +19,7 @@ pub use change::{
 pub use ladder::{
     AxleGroupView, CellView, FixedGroupView, LimitView, MorningView, RungView, StackView,
 };
+pub use measured::MeasuredView;
 pub use search::{LadderSearchView, PricesView, TermCostsView, TermsView};
 
 /// The plans of the hauls of a survey.
@@ -42,6 +44,12 @@ pub struct PlanView {
     pub route_km: f64,
     /// Which way the load goes: `forward` or `backward` along the chainage.
     pub laden_direction: String,
+    /// Fleet numbers of the units it is made for; empty where it is made for the types.
+    #[serde(default)]
+    pub units: Vec<String>,
+    /// What was measured on units and is slower than their types.
+    #[serde(default)]
+    pub measured: Vec<MeasuredView>,
     /// Load state of the run to loading.
     pub empty_state: String,
     /// Load state of the run from loading.

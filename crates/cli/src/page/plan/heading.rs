@@ -1,6 +1,6 @@
 //! What the plan is for: haul, combination, route, temperatures, and the axle groups with loads.
 
-use view::PlanView;
+use view::{MeasuredView, PlanView};
 
 use super::head;
 use crate::page::quantities::{chainage, load, temperature};
@@ -44,11 +44,19 @@ pub fn heading(plan: &PlanView, words: &Words) -> String {
         ),
         ("plan-controller", controller),
     ];
+    let mut facts = facts.to_vec();
+    if !plan.units.is_empty() {
+        facts.insert(1, ("plan-for-units", plan.units.join(", ")));
+    }
     let title = words.fill("plan-for-haul", &[("haul", &plan.haul)]);
-    let facts = facts.map(|(key, fact)| (words.text(key), fact));
+    let facts: Vec<(String, String)> =
+        facts.into_iter().map(|(key, fact)| (words.text(key), fact)).collect();
     let mut text = line(HEADING, "", &title);
     text.push_str(&paragraph(&words.text("plan-draft"), "", ""));
     text.push_str(&labelled(&facts));
+    for measured in &plan.measured {
+        text.push_str(&paragraph(&told(measured, words), "  ", "    "));
+    }
     if plan.breaks_a_limit {
         let broken = report::cautions::broken(plan, words.of_paper());
         let warning = words.count("plan-breaks-limits", broken.len());
@@ -59,6 +67,16 @@ pub fn heading(plan: &PlanView, words: &Words) -> String {
         text.push_str(&unreviewed(words, "  "));
     }
     text
+}
+
+/// A value measured on a unit, and whether the plan counts it.
+fn told(measured: &MeasuredView, words: &Words) -> String {
+    let channel = measured.channel.clone().unwrap_or_default();
+    let what = words.fill(&format!("plan-measured-{}", measured.what), &[("channel", &channel)]);
+    let share = words.format.number(measured.share_pct, 0, Round::Nearest);
+    let key = if measured.counted { "plan-measured-counted" } else { "plan-measured-not-counted" };
+    let (unit, date) = (&measured.unit, &measured.date);
+    words.fill(key, &[("unit", unit), ("what", &what), ("share", &share), ("date", date)])
 }
 
 /// Axle groups with their tires, channels and loads.

@@ -35,6 +35,7 @@ fn supply(cc: f64, service_l: f64) -> AirSupply {
             restriction: part(1e6, 0.5),
         },
         reserve_volume: None,
+        measured_delivery: 1.0,
     }
 }
 
@@ -47,6 +48,7 @@ fn channel(c: f64, b: f64, liters: f64) -> ChannelSpec {
         tire_volume: Volume::from_l(liters),
         closes_below: None,
         line_volume: Volume::ZERO,
+        conductance: 1.0,
     }
 }
 
