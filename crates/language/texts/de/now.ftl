@@ -56,6 +56,7 @@ now-check-gauge = { $axle_group }: jeden Reifen von Hand messen, auch die innere
 now-check-raise = { $channel }: im Stand auf { $set } erhöhen (Stufe { $rung }), warten, bis es fertig ist, und wieder messen.
 now-check-lower = { $axle_group }: Reifen abkühlen lassen, dann auf { $highest } kalt oder weniger senken.
 now-check-leave-to-trained-people = { $axle_group }: nicht füllen. Ausgebildete Leute lassen die Luft ab, nehmen das Rad ab und sehen hinein.
+now-check-deflate-before-service = { $axle_group }: er darf so laufen, doch der Reifenhersteller zählt { $recommended } als empfohlen. Bevor ein Rad abgenommen wird, lassen ausgebildete Leute ihn ganz leer und prüfen ihn.
 now-check-find-why-softer = { $axle_group }: herausfinden, warum ein Reifen weicher ist: Leck, abgesperrtes Achsende oder verstopfte Leitung.
 now-check-wheel-ends-shut = { $axle_group }: { $count } Achsenden sind von Hand abgesperrt und folgen nicht; diese Reifen einzeln messen.
 now-check-raise-before-parking = { $axle_group }: vor dem Abstellen Druck erhöhen; in der kältesten Nacht würden die Radventile schließen.

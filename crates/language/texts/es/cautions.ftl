@@ -25,6 +25,7 @@ caution-reads-only = Este programa solo lee los vehículos. No les envía nada.
 
 # Advertencias de un plan, con sus números. Las celdas se reúnen en una lista.
 caution-needs-approval = Necesita la aprobación del fabricante del neumático antes de rodar – { $cells }.
+caution-under-recommended = Con 80 % o menos de { $recommended }, que el fabricante del neumático cuenta como recomendada. Según 29 CFR 1910.177, como lo leemos, personas capacitadas desinflan por completo ese neumático y lo inspeccionan antes de quitar la rueda – { $cells }.
 caution-not-possible = No es posible, y este acarreo no lo pide – { $cells }.
 caution-not-possible-wanted = No es posible, aunque este acarreo lo pide – { $cells }.
 caution-slower-rung-used = { $load_state }: { $wanted } no es posible; se usa { $rung } en su lugar.

@@ -56,6 +56,7 @@ now-check-gauge = { $axle_group }: mida cada neumático a mano, también los int
 now-check-raise = { $channel }: suba a { $set } (escalón { $rung }) detenido, espere a que termine y mida otra vez.
 now-check-lower = { $axle_group }: deje enfriar los neumáticos, después baje a { $highest } en frío o menos.
 now-check-leave-to-trained-people = { $axle_group }: no infle. Personas capacitadas sacan el aire, retiran la rueda y miran por dentro.
+now-check-deflate-before-service = { $axle_group }: puede rodar así, pero el fabricante del neumático cuenta { $recommended } como recomendada. Antes de quitar una rueda, personas capacitadas lo desinflan por completo y lo inspeccionan.
 now-check-find-why-softer = { $axle_group }: averigüe por qué un neumático está más blando: fuga, punta de eje cerrada o línea tapada.
 now-check-wheel-ends-shut = { $axle_group }: { $count } puntas de eje están cerradas a mano y no siguen; mida esos neumáticos uno por uno.
 now-check-raise-before-parking = { $axle_group }: suba la presión antes de estacionar; en la noche más fría sus válvulas de rueda se cerrarían.

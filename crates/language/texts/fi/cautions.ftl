@@ -25,6 +25,7 @@ caution-reads-only = Ohjelma vain lukee ajoneuvoja. Se ei lähetä niille mitä�
 
 # Suunnitelman varoitukset lukuineen. Ruudut kootaan yhteen luetteloon.
 caution-needs-approval = Vaatii renkaan valmistajan hyväksynnän ennen ajoa – { $cells }.
+caution-under-recommended = 80 % tai alle arvosta { $recommended }, jota renkaan valmistaja pitää suositeltuna. Säännön 29 CFR 1910.177 mukaan, kuten sen luemme, koulutetut tyhjentävät sellaisen renkaan kokonaan ja tarkastavat sen ennen pyörän irrotusta – { $cells }.
 caution-not-possible = Ei mahdollinen, eikä tarpeen tällä kuljetuksella – { $cells }.
 caution-not-possible-wanted = Ei mahdollinen, vaikka kuljetus tarvitsisi sen – { $cells }.
 caution-slower-rung-used = { $load_state }: { $wanted } ei ole mahdollinen; sen sijasta { $rung }.

@@ -56,6 +56,7 @@ now-check-gauge = { $axle_group }: mittaa jokainen rengas käsin, sisemmätkin.
 now-check-raise = { $channel }: nosta seisten, { $set } (porras { $rung }), odota valmistumista ja mittaa uudelleen.
 now-check-lower = { $axle_group }: anna renkaiden jäähtyä ja laske sitten, enintään { $highest } kylmänä.
 now-check-leave-to-trained-people = { $axle_group }: älä täytä. Koulutetut laskevat ilman, irrottavat pyörän ja katsovat sisään.
+now-check-deflate-before-service = { $axle_group }: näin saa ajaa, mutta renkaan valmistaja pitää suositeltuna painetta { $recommended }. Ennen pyörän irrotusta koulutetut tyhjentävät renkaan kokonaan ja tarkastavat sen.
 now-check-find-why-softer = { $axle_group }: selvitä, miksi yksi rengas on pehmeämpi: vuoto, suljettu akselinpää tai tukkeutunut putki.
 now-check-wheel-ends-shut = { $axle_group }: käsin suljettuja akselinpäitä { $count }, ne eivät seuraa; mittaa ne renkaat yksitellen.
 now-check-raise-before-parking = { $axle_group }: nosta paine ennen pysäköintiä; kylmimpänä yönä pyöräventtiilit sulkeutuisivat.

@@ -25,6 +25,7 @@ caution-reads-only = Ce programme lit seulement les véhicules. Il ne leur envoi
 
 # Mises en garde d'un plan, avec leurs nombres. Les cases sont réunies en une liste.
 caution-needs-approval = À faire approuver par le fabricant du pneu avant de rouler – { $cells }.
+caution-under-recommended = À 80 % ou moins de { $recommended }, que le fabricant du pneu compte comme recommandé. Selon 29 CFR 1910.177, tel que nous le lisons, des personnes formées dégonflent un tel pneu complètement et l'inspectent avant de déposer la roue – { $cells }.
 caution-not-possible = Impossible, et non demandé sur ce transport – { $cells }.
 caution-not-possible-wanted = Impossible, alors que ce transport le demande – { $cells }.
 caution-slower-rung-used = { $load_state } : { $wanted } n'est pas possible; { $rung } est utilisé à sa place.

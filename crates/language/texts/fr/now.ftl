@@ -56,6 +56,7 @@ now-check-gauge = { $axle_group } : mesurer chaque pneu à la main, les intérie
 now-check-raise = { $channel } : monter à { $set } (échelon { $rung }) à l'arrêt, attendre la fin, et mesurer de nouveau.
 now-check-lower = { $axle_group } : laisser refroidir les pneus, puis baisser à { $highest } à froid ou moins.
 now-check-leave-to-trained-people = { $axle_group } : ne pas gonfler. Des personnes formées vident l'air, déposent la roue et regardent à l'intérieur.
+now-check-deflate-before-service = { $axle_group } : il peut rouler ainsi, mais le fabricant du pneu compte { $recommended } comme recommandé. Avant de déposer une roue, des personnes formées le dégonflent complètement et l'inspectent.
 now-check-find-why-softer = { $axle_group } : trouver pourquoi un pneu est plus mou : fuite, bout d'essieu fermé ou conduite bouchée.
 now-check-wheel-ends-shut = { $axle_group } : { $count } bouts d'essieu sont fermés à la main et ne suivent pas; mesurer ces pneus un par un.
 now-check-raise-before-parking = { $axle_group } : monter la pression avant de stationner; à la nuit la plus froide ses valves de roue se fermeraient.

@@ -25,6 +25,7 @@ caution-reads-only = Este programa só lê os veículos. Não envia nada a eles.
 
 # Avisos de um plano, com seus números. As células são reunidas numa lista.
 caution-needs-approval = Precisa da aprovação do fabricante do pneu antes de rodar – { $cells }.
+caution-under-recommended = Com 80 % ou menos de { $recommended }, que o fabricante do pneu conta como recomendada. Pela 29 CFR 1910.177, como a lemos, pessoas treinadas esvaziam esse pneu por completo e o inspecionam antes de retirar a roda – { $cells }.
 caution-not-possible = Não é possível, e este transporte não pede – { $cells }.
 caution-not-possible-wanted = Não é possível, embora este transporte peça – { $cells }.
 caution-slower-rung-used = { $load_state }: { $wanted } não é possível; usa-se { $rung } no lugar.

@@ -56,6 +56,7 @@ now-check-gauge = { $axle_group }: meça cada pneu à mão, os internos também.
 now-check-raise = { $channel }: suba a { $set } (degrau { $rung }) parado, espere terminar e meça de novo.
 now-check-lower = { $axle_group }: deixe os pneus esfriarem, depois baixe a { $highest } a frio ou menos.
 now-check-leave-to-trained-people = { $axle_group }: não encha. Pessoas treinadas esvaziam, retiram a roda e olham por dentro.
+now-check-deflate-before-service = { $axle_group }: pode rodar assim, mas o fabricante do pneu conta { $recommended } como recomendada. Antes de retirar uma roda, pessoas treinadas o esvaziam por completo e o inspecionam.
 now-check-find-why-softer = { $axle_group }: descubra por que um pneu está mais mole: vazamento, ponta de eixo fechada ou linha entupida.
 now-check-wheel-ends-shut = { $axle_group }: { $count } pontas de eixo estão fechadas à mão e não acompanham; meça esses pneus um por um.
 now-check-raise-before-parking = { $axle_group }: suba a pressão antes de estacionar; na noite mais fria as válvulas de roda fechariam.

@@ -25,6 +25,7 @@ caution-reads-only = Programmet läser bara från fordon. Det sänder inget till
 
 # Varningar för en plan, med sina tal. Rutor samlas i en lista.
 caution-needs-approval = Behöver däcktillverkarens godkännande före körning – { $cells }.
+caution-under-recommended = Vid 80 % eller mindre av { $recommended }, som däcktillverkaren räknar som rekommenderat. Enligt 29 CFR 1910.177, som vi läser den, tömmer utbildade personer ett sådant däck helt och undersöker det innan hjulet tas av – { $cells }.
 caution-not-possible = Går inte, och behövs inte på den här transporten – { $cells }.
 caution-not-possible-wanted = Går inte, fast transporten vill ha det – { $cells }.
 caution-slower-rung-used = { $load_state }: { $wanted } går inte; { $rung } används i stället.

@@ -56,6 +56,7 @@ now-check-gauge = { $axle_group }: mät varje däck för hand, även de inre.
 now-check-raise = { $channel }: höj till { $set } (steg { $rung }) stillastående, vänta tills det är klart och mät igen.
 now-check-lower = { $axle_group }: låt däcken svalna, sänk sedan till { $highest } kallt eller mindre.
 now-check-leave-to-trained-people = { $axle_group }: fyll inte. Utbildade personer släpper ut luften, tar av hjulet och tittar inuti.
+now-check-deflate-before-service = { $axle_group }: det får köras så, men däcktillverkaren räknar { $recommended } som rekommenderat. Innan ett hjul tas av tömmer utbildade personer det helt och undersöker det.
 now-check-find-why-softer = { $axle_group }: ta reda på varför ett däck är mjukare: läcka, stängd axelände eller stopp i ledningen.
 now-check-wheel-ends-shut = { $axle_group }: { $count } axeländar är stängda för hand och följer inte med; mät de däcken ett och ett.
 now-check-raise-before-parking = { $axle_group }: höj före parkering; den kallaste natten skulle hjulventilerna stänga.
