@@ -9,6 +9,7 @@ pub mod make;
 mod open;
 mod planned_for;
 mod planning;
+pub mod practice;
 mod requests;
 mod road;
 mod search;

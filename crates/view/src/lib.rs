@@ -6,11 +6,13 @@
 
 mod ask;
 mod cycles;
+mod finding;
 mod issued;
 #[cfg(feature = "logs")]
 mod logs;
 mod now;
 mod plan;
+mod practice;
 mod problems;
 mod report;
 mod requests;
@@ -28,6 +30,7 @@ pub use ask::{
     AnswerView, AskDocument, AskedChangeView, CapView, LateCallView, LateView, SupplyView,
 };
 pub use cycles::{CycleSpreadView, SampledCycleView, TenthsView};
+pub use finding::{CoverageView, EvidenceView, FindingView, RuleCoverageView};
 pub use issued::{FrozenPlan, InForceView, IssuedPlanView, PlansDocument, StaleFileView, frozen};
 pub use now::{
     GroupAnswerView, HowFarView, NowDocument, NowRowView, NowTableDocument, SaidView, SetForView,
@@ -38,6 +41,9 @@ pub use plan::{
     FixedGroupView, LadderSearchView, LadenOptionView, LimitView, MeasuredView, MorningView,
     PhaseView, PlanDocument, PlanView, PricesView, RungView, StackView, TermCostsView, TermsView,
     WayView,
+};
+pub use practice::{
+    ActedView, EventView, PracticeDocument, PriceLineView, TallyView, VerdictDocument,
 };
 pub use problems::{CheckDocument, ProblemView};
 pub use report::ReportDocument;

@@ -7,6 +7,7 @@ mod logs;
 #[cfg(feature = "logs")]
 mod make;
 mod report;
+mod practice;
 mod road;
 mod survey;
 
@@ -28,6 +29,7 @@ pub use logs::{ImportArgs, LogTiming, LogsAction, ShowArgs};
 #[cfg(feature = "logs")]
 pub use make::{DriverFlag, MakeArgs};
 pub use report::{PaperFormat, ReportArgs};
+pub use practice::PracticeArgs;
 pub use road::{AskArgs, CapArgs, NowArgs, Question, ReadFlag, TrailerFlag};
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};
 
@@ -80,6 +82,7 @@ pub enum Command {
     Now(NowArgs),
     Ask(AskArgs),
     Simulate(SimulateArgs),
+    Practice(PracticeArgs),
     Approvals(ApprovalsArgs),
     Report(ReportArgs),
     Calc(CalcArgs),

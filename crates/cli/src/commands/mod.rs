@@ -16,6 +16,7 @@ mod opened;
 mod plan;
 mod plans;
 mod report;
+mod practice;
 mod road;
 mod schema;
 mod simulate;
@@ -35,6 +36,7 @@ pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<
         Command::Now(args) => now::run(&args, global, terminal),
         Command::Ask(args) => ask::run(&args, global, terminal),
         Command::Simulate(args) => simulate::run(args, global, terminal),
+        Command::Practice(args) => practice::run(&args, global, terminal),
         Command::Approvals(args) => approvals::run(&args, global, terminal),
         Command::Report(args) => report::run(&args, global, terminal),
         Command::Calc(args) => calc::run(&args, global, terminal),

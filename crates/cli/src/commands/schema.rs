@@ -4,7 +4,7 @@ use schemars::schema_for;
 use serde_json::{Map, Value};
 use view::{
     AskDocument, CheckDocument, FrozenPlan, NowDocument, NowTableDocument, PlanDocument,
-    PlansDocument, RequestsDocument, RunView,
+    PlansDocument, PracticeDocument, RequestsDocument, RunView, VerdictDocument,
 };
 
 use crate::args::SchemaArgs;
@@ -43,6 +43,8 @@ fn all() -> Map<String, Value> {
         ("now-table", schema_for!(NowTableDocument)),
         ("ask", schema_for!(AskDocument)),
         ("run", schema_for!(RunView)),
+        ("practice", schema_for!(PracticeDocument)),
+        ("verdict", schema_for!(VerdictDocument)),
         ("calc", schema_for!(CalcDocument)),
     ];
     #[cfg(feature = "logs")]

@@ -13,6 +13,7 @@ use report::quantities;
 mod requests;
 mod sheet;
 mod text;
+mod verdict;
 
 #[cfg(feature = "logs")]
 pub use self::logs::{imported, logs};
@@ -26,3 +27,4 @@ pub use plans::plans;
 pub use report::quantities::fine;
 pub use requests::{csv_of_requests, letters};
 pub use text::{labelled, line, paragraph, unreviewed};
+pub use verdict::verdict;

@@ -190,10 +190,7 @@ impl Practice {
         if !known {
             return Err(ActionError::NoSuchCell { rung: to.rung, load_state: to.load_state });
         }
-        let at_loading = matches!(self.stage, Stage::Loading | Stage::Loaded);
-        let wrong = at_loading
-            && self.surprises.contains(&Surprise::WrongLoadState)
-            && to.load_state == laden;
+        let wrong = to.load_state == laden && self.surprises.contains(&Surprise::WrongLoadState);
         let to = if wrong {
             // It happens once: who sees it and orders again is heard.
             self.surprises.retain(|surprise| *surprise != Surprise::WrongLoadState);

@@ -33,7 +33,8 @@ pub enum Surprise {
         /// Its chainage.
         at: Length,
     },
-    /// After loading the controller still has the empty load state selected: the first order goes to empty pressures.
+    /// The controller still has the empty load state selected: the first order for the laden pressures goes to the
+    /// empty ones.
     WrongLoadState,
     /// A leg softened by rain: it rolls harder.
     SoftLeg {

@@ -1,0 +1,20 @@
+# Findings of the audit.
+finding-lowered-late = Lowered late
+finding-raised-late = Raised late
+finding-over-cap = Over the cap for the pressure held
+finding-under-minimum = Under the minimum
+finding-held-too-long = Held too long
+finding-moved-off-before-complete = Moved off before complete
+finding-raised-on-descent = Raised on a descent
+finding-severity-loss = loss
+finding-severity-limit = LIMIT
+finding-severity-danger = DANGER
+finding-above = { $channel } read { $reading }; lowered is { $limit } or less
+finding-below = { $channel } at { $pressure } cold; { $rung } { $load_state } wants { $limit } ({ $governed })
+finding-below-plain = { $channel } at { $pressure } cold; { $rung } { $load_state } wants { $limit }
+finding-over = { $speed } on tires for { $rung }, whose cap is { $cap }
+finding-held = { $time } and { $distance } on { $rung }; its hold limit is { $limit }
+finding-hold-both = { $time } and { $distance }
+finding-rose = { $channel } rose { $rise } within a minute, to { $reading }
+finding-run-flat = At 80 % of its minimum or less a tire counts as run flat: stop filling, take it off, have it looked at inside by trained people (29 CFR 1910.177; that the minimum is that of the load and speed run is our reading).
+finding-unknown = Not judged for want of data: { $time }
