@@ -6,7 +6,7 @@ use view::{FindingView, PriceLineView, TallyView, VerdictDocument};
 
 use super::quantities::{cap, chainage, fine, fuel, lowest, stretch, time};
 use super::sheet::{Sheet, Side};
-use super::text::{line, paragraph};
+use super::text::{line, paragraph, unreviewed};
 use crate::terminal::{HEADING, WRONG};
 use crate::words::Words;
 
@@ -34,6 +34,7 @@ pub fn verdict(document: &VerdictDocument, words: &Words) -> String {
     text.push_str(&prices(document, words));
     text.push_str(&paragraph(&words.text("practice-on-the-real-road"), "", ""));
     text.push_str(&paragraph(&words.text("caution-maker-approves"), "", ""));
+    text.push_str(&unreviewed(words, ""));
     text
 }
 

@@ -1,0 +1,20 @@
+# Befunde der Prüfung.
+finding-lowered-late = Zu spät gesenkt
+finding-raised-late = Zu spät erhöht
+finding-over-cap = Über der Grenze für den gehaltenen Druck
+finding-under-minimum = Unter dem Mindestdruck
+finding-held-too-long = Zu lange gehalten
+finding-moved-off-before-complete = Angefahren vor Ende des Wechsels
+finding-raised-on-descent = Im Gefälle erhöht
+finding-severity-loss = Verlust
+finding-severity-limit = GRENZE
+finding-severity-danger = GEFAHR
+finding-above = { $channel } zeigte { $reading }; gesenkt ist { $limit } oder weniger
+finding-below = { $channel } bei { $pressure } kalt; { $rung } { $load_state } verlangt { $limit } ({ $governed })
+finding-below-plain = { $channel } bei { $pressure } kalt; { $rung } { $load_state } verlangt { $limit }
+finding-over = { $speed } auf Reifen für { $rung }, deren Grenze { $cap } ist
+finding-held = { $time } und { $distance } auf { $rung }; die Haltegrenze ist { $limit }
+finding-hold-both = { $time } und { $distance }
+finding-rose = { $channel } stieg um { $rise } in einer Minute, auf { $reading }
+finding-run-flat = Bei 80 % seines Mindestdrucks oder weniger gilt ein Reifen als platt gefahren: nicht weiter füllen, abnehmen, innen von Geschulten prüfen lassen (29 CFR 1910.177; dass der Mindestdruck der gefahrenen Last und Geschwindigkeit gilt, ist unsere Lesart).
+finding-unknown = Mangels Daten nicht beurteilt: { $time }

@@ -1,0 +1,20 @@
+# Hallazgos de la auditoría.
+finding-lowered-late = Bajado tarde
+finding-raised-late = Subido tarde
+finding-over-cap = Sobre el tope para la presión que tiene
+finding-under-minimum = Bajo el mínimo
+finding-held-too-long = Mantenido demasiado tiempo
+finding-moved-off-before-complete = Partió antes de completar el cambio
+finding-raised-on-descent = Subido en una bajada
+finding-severity-loss = pérdida
+finding-severity-limit = LÍMITE
+finding-severity-danger = PELIGRO
+finding-above = { $channel }: leído { $reading }; bajado desde { $limit }
+finding-below = { $channel } a { $pressure } en frío; { $rung } { $load_state } pide { $limit } ({ $governed })
+finding-below-plain = { $channel } a { $pressure } en frío; { $rung } { $load_state } pide { $limit }
+finding-over = { $speed } con neumáticos para { $rung }, cuyo tope es { $cap }
+finding-held = { $time } y { $distance } en { $rung }; su límite de permanencia es { $limit }
+finding-hold-both = { $time } y { $distance }
+finding-rose = { $channel } subió { $rise } en un minuto, hasta { $reading }
+finding-run-flat = Con 80 % de su mínimo o menos un neumático cuenta como rodado desinflado: dejar de inflar, desmontarlo y hacer revisar el interior por gente capacitada (29 CFR 1910.177; que el mínimo sea el de la carga y la velocidad rodadas es nuestra lectura).
+finding-unknown = No juzgado por falta de datos: { $time }

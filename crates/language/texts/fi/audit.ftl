@@ -1,0 +1,20 @@
+# Tarkastuksen havainnot.
+finding-lowered-late = Laskettu myöhässä
+finding-raised-late = Nostettu myöhässä
+finding-over-cap = Yli katon pidettyyn paineeseen nähden
+finding-under-minimum = Alle vähimmäispaineen
+finding-held-too-long = Pidetty liian kauan
+finding-moved-off-before-complete = Lähti ennen kuin vaihto oli valmis
+finding-raised-on-descent = Nostettu alamäessä
+finding-severity-loss = hukka
+finding-severity-limit = RAJA
+finding-severity-danger = VAARA
+finding-above = { $channel }: luettu { $reading }; laskettu, kun { $limit } tai alle
+finding-below = { $channel }: { $pressure } kylmänä; { $rung } { $load_state } vaatii { $limit } ({ $governed })
+finding-below-plain = { $channel }: { $pressure } kylmänä; { $rung } { $load_state } vaatii { $limit }
+finding-over = { $speed } renkailla portaalle { $rung }, jonka katto on { $cap }
+finding-held = { $time } ja { $distance } portaalla { $rung }; pitoraja on { $limit }
+finding-hold-both = { $time } ja { $distance }
+finding-rose = { $channel } nousi { $rise } minuutissa, lukemaan { $reading }
+finding-run-flat = Kun paine on 80 % vähimmäispaineesta tai alle, rengas katsotaan tyhjänä ajetuksi: lopeta täyttö, irrota rengas, anna koulutettujen tarkastaa sisäpuoli (29 CFR 1910.177; että vähimmäispaine on ajetun kuorman ja nopeuden mukainen, on meidän tulkintamme).
+finding-unknown = Arvioimatta tietojen puuttuessa: { $time }

@@ -1,0 +1,20 @@
+# Constats de la vérification.
+finding-lowered-late = Baissé en retard
+finding-raised-late = Monté en retard
+finding-over-cap = Au-dessus du plafond pour la pression tenue
+finding-under-minimum = Sous le minimum
+finding-held-too-long = Tenu trop longtemps
+finding-moved-off-before-complete = Parti avant la fin du changement
+finding-raised-on-descent = Monté dans une descente
+finding-severity-loss = perte
+finding-severity-limit = LIMITE
+finding-severity-danger = DANGER
+finding-above = { $channel } : lu { $reading }; baissé à partir de { $limit }
+finding-below = { $channel } à { $pressure } à froid; { $rung } { $load_state } demande { $limit } ({ $governed })
+finding-below-plain = { $channel } à { $pressure } à froid; { $rung } { $load_state } demande { $limit }
+finding-over = { $speed } sur des pneus pour { $rung }, dont le plafond est { $cap }
+finding-held = { $time } et { $distance } sur { $rung }; sa limite de maintien est { $limit }
+finding-hold-both = { $time } et { $distance }
+finding-rose = { $channel } a monté de { $rise } en une minute, jusqu'à { $reading }
+finding-run-flat = À 80 % de son minimum ou moins, un pneu compte comme ayant roulé à plat : cesser de gonfler, le déposer, faire examiner l'intérieur par des gens formés (29 CFR 1910.177; que le minimum soit celui de la charge et de la vitesse roulées est notre lecture).
+finding-unknown = Non jugé faute de données : { $time }

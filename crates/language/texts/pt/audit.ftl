@@ -1,0 +1,20 @@
+# Constatações da auditoria.
+finding-lowered-late = Baixado tarde
+finding-raised-late = Elevado tarde
+finding-over-cap = Acima do teto para a pressão mantida
+finding-under-minimum = Abaixo do mínimo
+finding-held-too-long = Mantido tempo demais
+finding-moved-off-before-complete = Partiu antes de concluir a mudança
+finding-raised-on-descent = Elevado em descida
+finding-severity-loss = perda
+finding-severity-limit = LIMITE
+finding-severity-danger = PERIGO
+finding-above = { $channel }: lido { $reading }; baixado é { $limit } ou menos
+finding-below = { $channel } a { $pressure } a frio; { $rung } { $load_state } pede { $limit } ({ $governed })
+finding-below-plain = { $channel } a { $pressure } a frio; { $rung } { $load_state } pede { $limit }
+finding-over = { $speed } com pneus para { $rung }, cujo teto é { $cap }
+finding-held = { $time } e { $distance } em { $rung }; o limite de permanência é { $limit }
+finding-hold-both = { $time } e { $distance }
+finding-rose = { $channel } subiu { $rise } em um minuto, até { $reading }
+finding-run-flat = Com 80 % do seu mínimo ou menos, o pneu conta como rodado vazio: parar de encher, retirá-lo, mandar examinar por dentro por pessoas treinadas (29 CFR 1910.177; que o mínimo seja o da carga e da velocidade rodadas é a nossa leitura).
+finding-unknown = Não julgado por falta de dados: { $time }

@@ -1,0 +1,20 @@
+# Granskningens fynd.
+finding-lowered-late = Sänkt för sent
+finding-raised-late = Höjt för sent
+finding-over-cap = Över taket för trycket i däcken
+finding-under-minimum = Under minimum
+finding-held-too-long = Hållet för länge
+finding-moved-off-before-complete = Körde iväg innan bytet var klart
+finding-raised-on-descent = Höjt i utförslut
+finding-severity-loss = förlust
+finding-severity-limit = GRÄNS
+finding-severity-danger = FARA
+finding-above = { $channel } visade { $reading }; sänkt från { $limit } och nedåt
+finding-below = { $channel } på { $pressure } kallt; { $rung } { $load_state } kräver { $limit } ({ $governed })
+finding-below-plain = { $channel } på { $pressure } kallt; { $rung } { $load_state } kräver { $limit }
+finding-over = { $speed } på däck för { $rung }, vars tak är { $cap }
+finding-held = { $time } och { $distance } på { $rung }; hållgränsen är { $limit }
+finding-hold-both = { $time } och { $distance }
+finding-rose = { $channel } steg { $rise } på en minut, till { $reading }
+finding-run-flat = Vid 80 % av sitt minimum eller mindre räknas däcket som kört platt: sluta fylla, ta av det, låt utbildade undersöka insidan (29 CFR 1910.177; att minimum är det för den last och fart som kördes är vår läsning).
+finding-unknown = Inte bedömt, uppgifter saknas: { $time }
