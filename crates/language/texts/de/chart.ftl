@@ -7,7 +7,7 @@ chart-strip-description = Zwei Hälften nebeneinander, jede entlang der Stationi
 }
 chart-empty-run = Leerfahrt
 chart-laden-run = Fahrt beladen
-chart-load-state = Ladezustand { $name }
+chart-load-state = Last { $name }
 chart-travel-up = mit steigender Stationierung
 chart-travel-down = mit fallender Stationierung
 chart-no-run = Kein Messpunkt dieser Fahrt in Bewegung
@@ -34,9 +34,9 @@ chart-surface-soft-ground = weicher Boden
 chart-surface-sand = Sand
 chart-surface-snow-or-ice = Schnee oder Eis
 
-chart-label-speed = Geschwindigkeit
-chart-label-cap = Tempogrenze
-chart-label-limit = Tempolimit
+chart-label-speed = Tempo
+chart-label-cap = Grenze
+chart-label-limit = Limit
 chart-label-supply = Vorrat
 
 chart-flag-place = ab { $from }, fertig bei { $to }

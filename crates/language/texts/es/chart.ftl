@@ -7,7 +7,7 @@ chart-strip-description = Dos mitades lado a lado, cada una según el kilometraj
 }
 chart-empty-run = Viaje vacío
 chart-laden-run = Viaje cargado
-chart-load-state = estado de carga { $name }
+chart-load-state = estado { $name }
 chart-travel-up = hacia el kilometraje creciente
 chart-travel-down = hacia el kilometraje decreciente
 chart-no-run = Ninguna muestra de este viaje en movimiento
@@ -36,7 +36,7 @@ chart-surface-snow-or-ice = nieve o hielo
 
 chart-label-speed = velocidad
 chart-label-cap = tope
-chart-label-limit = límite de velocidad
+chart-label-limit = límite
 chart-label-supply = suministro
 
 chart-flag-place = desde { $from }, completo en { $to }

@@ -7,7 +7,7 @@ chart-strip-description = Kaksi puolikasta rinnakkain, kumpikin paalutuksen muka
 }
 chart-empty-run = Ajo tyhjänä
 chart-laden-run = Ajo kuormattuna
-chart-load-state = kuormatila { $name }
+chart-load-state = tila { $name }
 chart-travel-up = kasvavan paalutuksen suuntaan
 chart-travel-down = vähenevän paalutuksen suuntaan
 chart-no-run = Tästä ajosta ei ole yhtään näytettä liikkeessä
@@ -36,7 +36,7 @@ chart-surface-snow-or-ice = lumi tai jää
 
 chart-label-speed = nopeus
 chart-label-cap = nopeuskatto
-chart-label-limit = nopeusrajoitus
+chart-label-limit = rajoitus
 chart-label-supply = syöttö
 
 chart-flag-place = alkaa { $from }, valmis { $to }

@@ -7,7 +7,7 @@ chart-strip-description = Deux moitiés côte à côte, chacune le long du chaî
 }
 chart-empty-run = Trajet à vide
 chart-laden-run = Trajet chargé
-chart-load-state = état de charge { $name }
+chart-load-state = état { $name }
 chart-travel-up = vers les chaînages croissants
 chart-travel-down = vers les chaînages décroissants
 chart-no-run = Aucun échantillon de ce trajet en mouvement
@@ -36,8 +36,8 @@ chart-surface-snow-or-ice = neige ou glace
 
 chart-label-speed = vitesse
 chart-label-cap = plafond
-chart-label-limit = limite de vitesse
-chart-label-supply = alimentation
+chart-label-limit = limite
+chart-label-supply = alim.
 
 chart-flag-place = de { $from }, terminé à { $to }
 chart-flag-place-open = de { $from }

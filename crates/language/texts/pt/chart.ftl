@@ -7,7 +7,7 @@ chart-strip-description = Duas metades lado a lado, cada uma ao longo do estaque
 }
 chart-empty-run = Viagem vazio
 chart-laden-run = Viagem carregado
-chart-load-state = estado de carga { $name }
+chart-load-state = estado { $name }
 chart-travel-up = no sentido crescente do estaqueamento
 chart-travel-down = no sentido decrescente do estaqueamento
 chart-no-run = Nenhuma amostra desta viagem em movimento
@@ -36,8 +36,8 @@ chart-surface-snow-or-ice = neve ou gelo
 
 chart-label-speed = velocidade
 chart-label-cap = teto
-chart-label-limit = limite de velocidade
-chart-label-supply = alimentação
+chart-label-limit = limite
+chart-label-supply = aliment.
 
 chart-flag-place = desde { $from }, completo em { $to }
 chart-flag-place-open = desde { $from }

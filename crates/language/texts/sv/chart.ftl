@@ -7,7 +7,7 @@ chart-strip-description = Två halvor sida vid sida, var och en längs längdmä
 }
 chart-empty-run = Tom körning
 chart-laden-run = Lastad körning
-chart-load-state = lastläge { $name }
+chart-load-state = läge { $name }
 chart-travel-up = mot stigande längdmätning
 chart-travel-down = mot fallande längdmätning
 chart-no-run = Inget prov från den här körningen i rörelse
@@ -35,8 +35,8 @@ chart-surface-sand = sand
 chart-surface-snow-or-ice = snö eller is
 
 chart-label-speed = hastighet
-chart-label-cap = hastighetstak
-chart-label-limit = skyltad gräns
+chart-label-cap = tak
+chart-label-limit = gräns
 chart-label-supply = matning
 
 chart-flag-place = från { $from }, klart vid { $to }

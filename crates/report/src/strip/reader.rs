@@ -55,7 +55,7 @@ impl Reader<'_> {
 
     /// Whole minutes as text.
     pub(crate) fn minutes(&self, time_s: f64) -> String {
-        self.format.number(Time::from_s(time_s).as_min(), 0, Round::Nearest)
+        self.format.plain(Time::from_s(time_s).as_min(), 0, Round::Nearest)
     }
 
     fn number<Q: Unit>(&self, value: Q, kind: Kind) -> f64 {

@@ -62,7 +62,7 @@ impl Scale {
             .unwrap_or(4);
         values
             .into_iter()
-            .map(|value| (value, format.number(value, decimals, Round::Nearest)))
+            .map(|value| (value, format.plain(value, decimals, Round::Nearest)))
             .collect()
     }
 }
