@@ -36,7 +36,17 @@ static PAGES: LazyLock<Vec<(Value, [[Ran; 2]; 3])>> = LazyLock::new(|| {
 
 #[test]
 fn no_page_is_wider_than_100_columns_or_short_of_a_text() {
-    let marks = ["[caution-", "[limit-", "[plan-", "[why-", "[cells-", "[unit-", "NaN"];
+    let marks = [
+        "[caution-",
+        "[limit-",
+        "[plan-",
+        "[why-",
+        "[cells-",
+        "[unit-",
+        "[effects-",
+        "[cost-",
+        "NaN",
+    ];
     for (_, pages) in PAGES.iter() {
         for ran in pages.iter().flatten() {
             assert!(ran.code < 2, "{}", ran.err);
@@ -71,6 +81,10 @@ fn every_identifier_of_the_documents_has_words() {
     let cautions = include_str!("../../view/src/plan/caution.rs");
     let ladder = include_str!("../../view/src/plan/ladder.rs");
     let change = include_str!("../../view/src/plan/change.rs");
+    let leg = include_str!("../../view/src/plan/effect/leg.rs");
+    let band = include_str!("../../view/src/plan/effect/band.rs");
+    let trial = include_str!("../../view/src/plan/effect/trial.rs");
+    let cost = include_str!("../../view/src/plan/cost.rs");
     let cases = [
         (cautions, "fill", "caution-", 28),
         (ladder, "minimum_name", "limit-", 13),
@@ -81,6 +95,16 @@ fn every_identifier_of_the_documents_has_words() {
         (ladder, "impossible", "why-brief-", 10),
         (change, "refused", "plan-refused-", 2),
         (change, "laden_refused", "plan-laden-", 3),
+        (leg, "way_name", "effects-way-", 4),
+        (leg, "verdict_name", "effects-", 3),
+        (leg, "uncertain_name", "effects-uncertain-", 5),
+        (band, "input_name", "effects-give-", 12),
+        (band, "kind_name", "effects-of-", 14),
+        (trial, "effect", "effects-trial-of-", 8),
+        (trial, "ground", "effects-trial-on-", 7),
+        (cost, "payer", "cost-payer-", 3),
+        (cost, "item", "cost-item-", 11),
+        (cost, "figure", "cost-figure-", 17),
     ];
     for (code, function, prefix, least) in cases {
         let found = identifiers(body(code, function));

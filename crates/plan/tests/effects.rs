@@ -3,14 +3,16 @@
 mod common;
 
 use common::*;
+use model::ground::soil_class::{Season, SoilClass};
 use model::ground::strength::{Cbr, Reading, SoilType};
 use model::haul_cycle::HaulCycle;
 use model::road::layered::{Layer, Pavement};
 use model::road::trials::Found;
 use model::route::{Aggregate, LegGround, SoilGiven};
 use plan::effect::on_tire;
-use plan::effect::{Effects, GroupEffect, Input, LegWay, NotAssessed, OnTire, Run, Verdict, Way};
-use plan::{OneByOne, Plan};
+use plan::effect::{Effects, GroupEffect, Input, LegWay, NotAssessed, OnTire, Run};
+use plan::effect::{Tenths, Uncertain, Verdict, Way};
+use plan::{Detail, OneByOne, Plan};
 use proptest::prelude::*;
 use quantity::{ColdPressure, Force, Length, Mass, Stress};
 
@@ -198,6 +200,89 @@ fn driven_axles_at_one_pressure_have_no_wind_up_to_tell() {
 fn twice_worked_is_the_same_to_the_last_digit() {
     let haul = told(4.0);
     assert_eq!(effects(&haul), effects(&haul));
+}
+
+#[test]
+fn soil_ruts_are_spared_by_pressure_and_may_be_by_nothing() {
+    let found = effects(&told(4.0));
+    for run in Run::BOTH {
+        let soil = drive_group(way(&found, SPUR, run, Way::Plan)).soil.clone().unwrap().unwrap();
+        assert!(soil.rut.middle < 1.0 && (soil.rut.high - 1.0).abs() < 1e-9, "{soil:?}");
+        assert!(soil.passes.middle > 1.0 && (soil.passes.low - 1.0).abs() < 1e-9);
+    }
+    assert!(drive_group(way(&found, GRAVEL, Run::Laden, Way::Plan)).soil.is_none());
+}
+
+#[test]
+fn duals_keep_less_gap_where_they_bend_more() {
+    let found = effects(&told(6.0));
+    let gap =
+        |one| drive_group(way(&found, SPUR, Run::Laden, one)).tire.gap.clone().unwrap().unwrap();
+    let (plan, full) = (gap(Way::Plan), gap(Way::FullPressure));
+    assert!(plan.middle < full.middle && plan.low < plan.middle && plan.middle < plan.high);
+    let steer = &way(&found, SPUR, Run::Laden, Way::Plan).groups[0];
+    assert_eq!(steer.tire.gap, None);
+}
+
+#[test]
+fn thawing_ground_under_a_pavement_is_taken_weak() {
+    let mut haul = told(6.0);
+    let season = |season| Some(SoilGiven::Judged { class: SoilClass::Cl, season });
+    let mut strains = Vec::new();
+    for one in [Season::Drained, Season::Thaw] {
+        let ground = haul.route.legs[HIGHWAY].ground.as_mut().unwrap();
+        ground.soil = season(one);
+        let found = effects(&haul);
+        let group = drive_group(way(&found, HIGHWAY, Run::Laden, Way::Plan)).clone();
+        let pavement = group.pavement.unwrap().unwrap();
+        assert_eq!(pavement.thawed, one == Season::Thaw);
+        strains.push(pavement.strain.subgrade.strain.as_microstrain());
+    }
+    assert!(strains[1] > strains[0], "{strains:?}");
+}
+
+#[test]
+fn spread_comes_from_what_is_not_known() {
+    let sampled = Detail { samples: 128, ..nominal() };
+    let mut haul = told(3.0);
+    let plan = Plan::of(&haul, &nominal()).unwrap();
+    let of = |haul: &HaulCycle| {
+        let found = Effects::of(haul, &plan, &sampled, &OneByOne);
+        way(&found, SPUR, Run::Laden, Way::Plan).spread.clone().unwrap()
+    };
+    let found = of(&haul);
+    for spread in [found.climb.clone().unwrap(), found.resistance.unwrap()] {
+        let Tenths { p10, p50, p90 } = spread.tenths;
+        assert!(p10 < p90 && p10 <= p50 && p50 <= p90, "{spread:?}");
+        assert!(spread.narrows.windows(2).all(|pair| pair[0].1 >= pair[1].1));
+        assert!(spread.narrows.iter().all(|(_, share)| *share <= 1.0));
+    }
+    // Grip measured there has no spread of its own; the choice of model has.
+    let inputs: Vec<Uncertain> = found.climb.unwrap().narrows.iter().map(|one| one.0).collect();
+    assert!(inputs.contains(&Uncertain::Model) && !inputs.contains(&Uncertain::Grip), "{inputs:?}");
+    haul.route.legs[SPUR].ground = None;
+    let untold = of(&haul);
+    assert_eq!(untold.climb, Err(NotAssessed::Give(Input::Strength)));
+}
+
+#[test]
+fn heat_load_is_told_where_its_corrections_reach() {
+    let mut haul = told(6.0);
+    let length = haul.route.length();
+    assert!(length * 2.0 > Length::from_km(40.0));
+    let found = effects(&haul);
+    let all = &found.total(Way::Plan).unwrap().tkph;
+    assert!(all.iter().all(|(_, found)| matches!(found, Err(NotAssessed::OutOfRange(_)))));
+    let short = 30.0 / length.as_km() / 2.0;
+    for leg in &mut haul.route.legs {
+        (leg.from, leg.to) = (leg.from * short, leg.to * short);
+    }
+    let found = effects(&haul);
+    let of = |one| {
+        let all = &found.total(one).unwrap().tkph;
+        all.iter().find(|(group, _)| *group == 1).unwrap().1.clone().unwrap().corrected.as_tkph()
+    };
+    assert!(of(Way::LessLoad) < of(Way::FullPressure));
 }
 
 proptest! {

@@ -3,6 +3,7 @@
 //! The parts below know nothing of each other; here they are joined, on as many threads
 //! as there are, with results in the order of the survey whatever finishes first.
 
+mod assess;
 mod issue;
 #[cfg(feature = "logs")]
 pub mod make;
@@ -16,6 +17,7 @@ mod search;
 mod simulation;
 mod threads;
 
+pub use assess::{Assessed, assess};
 pub use issue::{
     Change, FileChange, Hash, InForce, InputFile, IssueError, IssueTerms, Issued, IssuedFault,
     IssuedPlan, IssuedProblem, StaleCause, Staleness, in_force, issue, issued, issued_problems,

@@ -37,10 +37,12 @@ pub use now::{
     SubjectView,
 };
 pub use plan::{
-    AxleGroupView, CautionView, CellView, ChangePointView, ConsequenceView, CycleView,
-    FixedGroupView, LadderSearchView, LadenOptionView, LimitView, MeasuredView, MorningView,
-    PhaseView, PlanDocument, PlanView, PricesView, RungView, StackView, TermCostsView, TermsView,
-    WayView,
+    AxleGroupView, BandView, CautionView, CellView, ChangePointView, ConsequenceView, CostLineView,
+    CostView, CycleView, DecidesView, EffectSourceView, EffectTotalView, FixedGroupView, GradeView,
+    GroupEffectView, GroupHeatView, LadderSearchView, LadenOptionView, LegEffectsView, LegWayView,
+    LimitView, MeansView, MeasuredView, MissingInputView, MorningView, NarrowsView, NotAssessedView, PhaseView,
+    PlanDocument, PlanView, PricesView, RivalCostView, RivalLineView, RungView, SoilSpreadView,
+    SpreadView, StackView, TermCostsView, TermsView, TrialView, WayView,
 };
 pub use practice::{
     ActedView, EventView, PracticeDocument, PriceLineView, TallyView, VerdictDocument,

@@ -4,12 +4,12 @@ use model::ground::adhesion::{
     GripSurface, WheelForce, adhesion, steepest_climb, steepest_descent,
 };
 use model::ground::soil_grade::{SoilTires, steepest_grade};
-use model::ground::wheel_pull::SoilWheel;
 use model::route::{Leg, LegGround, Surface};
 use model::vehicle::LoadState;
 use quantity::{Length, Stress};
 
 use super::band::{Band, Finding, Input, NotAssessed};
+use super::soil::{self, cone_index, is_soft};
 use super::tire::OnTire;
 use super::way::{Run, Ways};
 
@@ -111,14 +111,11 @@ fn possible_climb(
     state: &LoadState,
     tires: &[Option<OnTire>],
 ) -> Finding<Band<f64>> {
-    let soft = matches!(leg.surface, Surface::Earth | Surface::SoftGround);
     let by_grip = by_grip(ways, leg, state);
-    if !soft {
+    if !is_soft(leg.surface) {
         return by_grip;
     }
-    let soil = leg.ground.as_ref().and_then(|ground| ground.soil);
-    let soil = soil.ok_or(NotAssessed::Give(Input::Strength))?;
-    let cone = soil.strength().map_err(|error| NotAssessed::refused(&error))?.cone_index;
+    let cone = cone_index(leg)?;
     let by_soil = Band {
         low: by_models(ways, tires, cone.low)?.low,
         middle: by_models(ways, tires, cone.value)?.middle,
@@ -136,23 +133,19 @@ fn possible_climb(
 }
 
 /// The three models on soil of one cone index, wheel by wheel.
-pub(super) fn by_models(
-    ways: &Ways<'_>,
-    tires: &[Option<OnTire>],
-    cone_index: Stress,
-) -> Finding<Band<f64>> {
-    let refused = |error: &model::ground::wheel_pull::WheelPullError| NotAssessed::refused(error);
+fn by_models(ways: &Ways<'_>, tires: &[Option<OnTire>], cone_index: Stress) -> Finding<Band<f64>> {
     let mut all = Vec::with_capacity(tires.len());
     for (group, tire) in ways.haul.combination.groups.iter().zip(tires) {
         let Some(tire) = tire else { continue };
-        let (width, diameter) = (group.tire.section_width, group.tire.diameter);
-        let wheel =
-            SoilWheel::new(tire.load, cone_index, width, diameter, tire.deflection.clone()?)
-                .and_then(|wheel| wheel.with_section_height(group.tire.section_height()))
-                .map_err(|error| refused(&error))?;
+        let wheel = soil::wheel(group, tire.load, tire.deflection.clone()?, cone_index)?;
         all.push(SoilTires { wheel, count: group.tires(), driven: group.driven });
     }
-    let found = steepest_grade(&all, SLIP).map_err(|error| NotAssessed::refused(&error))?;
+    three_models(&all)
+}
+
+/// The three models for wheels on soil.
+pub(super) fn three_models(all: &[SoilTires]) -> Finding<Band<f64>> {
+    let found = steepest_grade(all, SLIP).map_err(|error| NotAssessed::refused(&error))?;
     let low = found.brixius.grade;
     let others = [&found.maclaurin, &found.gee_clough];
     let others = others.map(|model| model.as_ref().ok().map(|climb| climb.grade));
@@ -162,7 +155,7 @@ pub(super) fn by_models(
 }
 
 /// By grip on a hard or slippery surface; pressure has no part in it.
-fn by_grip(ways: &Ways<'_>, leg: &Leg, state: &LoadState) -> Finding<Band<f64>> {
+pub(super) fn by_grip(ways: &Ways<'_>, leg: &Leg, state: &LoadState) -> Finding<Band<f64>> {
     let mu = grip(leg, WheelForce::Driving)?;
     let driven = ways.haul.combination.groups.iter().zip(&state.groups).enumerate();
     let driven = driven.filter(|(index, (group, _))| group.driven && !state.is_lifted(*index));

@@ -3,12 +3,15 @@
 use model::route::{Leg, Surface};
 use quantity::{ColdPressure, Mass, Speed, Volume};
 
-use super::band::{Band, Finding, Input, NotAssessed};
+use super::band::{Band, Finding, NotAssessed};
 use super::climb::{Grades, grades};
 use super::comfort::{Heat, Rides, WindUp, heat, wind_up};
 use super::gravel::{GravelEffect, Wheel, gravel_effect, washboard};
-use super::pavement::{PavementEffect, Rolling, Strains};
+use super::means::Means;
+use super::pavement::{PavementEffect, Rolling, Strains, as_it_stands};
 use super::rolling::{Rolls, fuel_added, resistance};
+use super::soil::{SoilEffect, is_soft, soil_effect};
+use super::spread::SoilSpread;
 use super::tire::{OnTire, Tires};
 use super::way::{Held, Run, Way, Ways};
 
@@ -28,6 +31,8 @@ pub struct GroupEffect {
     pub stress_ratio: Option<Finding<Band<f64>>>,
     /// Aggregate road.
     pub gravel: Option<Finding<GravelEffect>>,
+    /// Soil that wheels sink into.
+    pub soil: Option<Finding<SoilEffect>>,
     /// Whether the empty tires are likely to corrugate the road.
     pub washboard: Option<Finding<bool>>,
     /// Pavement.
@@ -55,6 +60,10 @@ pub struct LegWay {
     pub resistance: Finding<Band<f64>>,
     /// Fuel that adds on the leg; below zero it saves.
     pub fuel_added: Finding<Band<Volume>>,
+    /// Means over the axles on the road.
+    pub means: Means,
+    /// How sure climb and resistance are, on soft ground in the plan's way.
+    pub spread: Option<SoilSpread>,
     /// Wind-up between driven axles, where there are two or more groups of them.
     pub wind_up: Option<Finding<WindUp>>,
 }
@@ -123,10 +132,12 @@ fn leg_way(ways: &Ways<'_>, known: &Known, way: Way, run: Run, index: usize) -> 
         way,
         rung,
         speed,
-        groups,
         grades: grades(ways, run, leg, state, &tires),
         fuel_added: resistance.clone().map(|ratio| fuel_added(ways, run, leg, gross, ratio)),
         resistance,
+        means: Means::of(&groups, &state.axles_down),
+        groups,
+        spread: None,
         wind_up: wind_up(&ways.haul.combination.groups, &tires),
     })
 }
@@ -156,6 +167,7 @@ impl Place<'_> {
             contact_growth: contact_growth(tire, full, group),
             stress_ratio: unpaved.then(|| stress_ratio(tire, full)),
             gravel: gravel.then(|| gravel_effect(self.leg, wheel(full), wheel(tire))),
+            soil: is_soft(self.leg.surface).then(|| soil_effect(self.leg, group, full, tire)),
             washboard: (gravel && self.run == Run::Empty)
                 .then_some(laden)
                 .flatten()
@@ -168,15 +180,14 @@ impl Place<'_> {
     }
 
     fn pavement(&self, load: Mass, full_load: Mass) -> Finding<PavementEffect> {
-        let layers = self.leg.ground.as_ref().and_then(|ground| ground.pavement.as_ref());
-        let layers = layers.ok_or(NotAssessed::Give(Input::Layers))?;
+        let (layers, thawed) = as_it_stands(self.leg)?;
         let held = |way| -> Finding<Held> {
             self.ways.held(way, self.run, self.index, self.group).ok_or(NotAssessed::NoSuchWay)
         };
         let at = |load, held: Held| Rolling { load, pressure: held.rolling };
         let group = &self.ways.haul.combination.groups[self.group];
         let (full, now) = (held(Way::FullPressure)?, held(self.way)?);
-        self.known.strains.effect(layers, group, at(full_load, full), at(load, now))
+        self.known.strains.effect((&layers, thawed), group, at(full_load, full), at(load, now))
     }
 }
 

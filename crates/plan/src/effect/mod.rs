@@ -8,9 +8,12 @@ mod climb;
 mod comfort;
 mod gravel;
 mod leg;
+mod means;
 mod pavement;
 mod rolling;
+mod soil;
 mod sources;
+mod spread;
 mod tire;
 mod total;
 mod way;
@@ -24,8 +27,11 @@ pub use climb::{Grade, Grades, RESERVE, SLIP, Verdict};
 pub use comfort::{Heat, WindUp};
 pub use gravel::{GravelEffect, Thickness};
 pub use leg::{GroupEffect, LegEffects, LegWay};
+pub use means::Means;
 pub use pavement::PavementEffect;
+pub use soil::SoilEffect;
 pub use sources::Kind;
+pub use spread::{SoilSpread, Spread, Tenths, Uncertain};
 pub use tire::{Contact, DEPTH, OnTire, on_tire};
 pub use total::Total;
 pub use way::{Held, LESS_LOAD, Run, Way};
@@ -53,8 +59,9 @@ impl Effects {
         let ways = Ways::of(haul, &plan.ladder, driven);
         let known = leg::Known::default();
         let places = (0..haul.route.legs.len()).flat_map(|leg| Run::BOTH.map(|run| (leg, run)));
-        let legs: Vec<LegEffects> =
+        let mut legs: Vec<LegEffects> =
             places.map(|(leg, run)| leg::leg_effects(&ways, &known, run, leg)).collect();
+        spread::add(&ways, &mut legs, detail, workers);
         let totals = total::totals(&ways, &plan.ladder, driven, &legs, detail, workers);
         Self { legs, totals, trials: trials(haul) }
     }

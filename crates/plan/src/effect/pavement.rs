@@ -2,13 +2,16 @@
 
 use std::cell::RefCell;
 
+use model::ground::soil_class::{Season, expected_cbr};
 use model::road::layered::{Accuracy, Pavement};
 use model::road::pavement_life::{Part, relative_life};
 use model::road::pavement_strain::{PavementStrain, TireGroup, group_strain};
+use model::road::thaw::{FrostGroup, support_index, thawed};
+use model::route::{Leg, SoilGiven, SoilGivenError};
 use model::vehicle::AxleGroup;
 use quantity::{GaugePressure, Length, Mass};
 
-use super::band::{Band, Finding, NotAssessed};
+use super::band::{Band, Finding, Input, NotAssessed};
 
 /// A pavement against the same pavement under full pressure.
 #[derive(Debug, Clone, PartialEq)]
@@ -22,6 +25,34 @@ pub struct PavementEffect {
     pub asphalt_life: Band<f64>,
     /// Life of the subgrade by load alone: no gain is counted for pressure there.
     pub subgrade_life: Band<f64>,
+    /// Whether the ground under it was taken as weakened by thaw.
+    pub thawed: bool,
+}
+
+/// The pavement of a leg as the season leaves it: on thawing ground if the survey names that season.
+///
+/// # Errors
+/// [`NotAssessed::Give`] the layers; [`NotAssessed::OutOfRange`] for soils that no index of thawing
+/// ground is known of.
+///
+/// # Source
+/// `ufc-3-260-02`; which class suffers how much, from memory.
+pub fn as_it_stands(leg: &Leg) -> Finding<(Pavement, bool)> {
+    let ground = leg.ground.as_ref();
+    let layers = ground.and_then(|ground| ground.pavement.clone());
+    let layers = layers.ok_or(NotAssessed::Give(Input::Layers))?;
+    let Some(SoilGiven::Judged { class, season: Season::Thaw }) = ground.and_then(|one| one.soil)
+    else {
+        return Ok((layers, false));
+    };
+    let index = expected_cbr(class, Season::Thaw).map(|cbr| cbr.value.as_pct());
+    let frost = [FrostGroup::F1S1, FrostGroup::F2S2, FrostGroup::F3F4];
+    let frost = frost
+        .into_iter()
+        .find(|group| index.is_some_and(|index| (support_index(*group) - index).abs() < 1e-9));
+    let frost = frost.ok_or_else(|| NotAssessed::refused(&SoilGivenError::NoNumber))?;
+    let weak = thawed(&layers, frost).map_err(|error| NotAssessed::refused(&error))?;
+    Ok((weak, true))
 }
 
 /// A tire load and the pressure it rolls at.
@@ -64,10 +95,10 @@ impl Strains {
         })
     }
 
-    /// What tires do to a pavement against full pressure.
+    /// What tires do to a pavement against full pressure, and whether its ground is thawing.
     pub fn effect(
         &self,
-        pavement: &Pavement,
+        (pavement, thawed): (&Pavement, bool),
         group: &AxleGroup,
         full: Rolling,
         rolling: Rolling,
@@ -85,6 +116,7 @@ impl Strains {
             subgrade_life: life(Part::Subgrade, before.subgrade.strain, at_full.subgrade.strain)?,
             strain,
             full: before,
+            thawed,
         })
     }
 }

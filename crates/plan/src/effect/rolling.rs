@@ -7,7 +7,8 @@ use model::tire::warm_up::rolling_resistance_factor;
 use model::vehicle::AxleGroup;
 use quantity::{ColdPressure, Length, Mass, Volume};
 
-use super::band::{Band, Finding, Input, NotAssessed};
+use super::band::{Band, Finding, NotAssessed};
+use super::soil::cone_index;
 use super::way::{Run, Ways};
 
 /// Least and most exponent of the resistance of a tire over its pressure, as published.
@@ -66,9 +67,7 @@ fn of_group(leg: &Leg, tire: &Rolls<'_>) -> Finding<Band<f64>> {
 
 /// Tires and sinkage at the low, expected and high strength of the soil.
 fn soft(leg: &Leg, tire: &Rolls<'_>) -> Finding<Band<f64>> {
-    let soil = leg.ground.as_ref().and_then(|ground| ground.soil);
-    let soil = soil.ok_or(NotAssessed::Give(Input::Strength))?;
-    let cone = soil.strength().map_err(|error| NotAssessed::refused(&error))?.cone_index;
+    let cone = cone_index(leg)?;
     let load = tire.carried / f64::from(tire.group.tires());
     let ratio = |cone_index| {
         let at = |pressure| {

@@ -1,9 +1,11 @@
 //! What each effect rests on.
 
-use model::ground::{adhesion, gravel, rolling_resistance, soil_stress, washboard, wheel_pull};
+use model::ground::{
+    adhesion, gravel, rolling_resistance, rut_soil, soil_stress, washboard, wheel_pull,
+};
 use model::road::{layered, pavement_life};
 use model::source::{Citation, Key, Standing};
-use model::tire::{deflection, footprint, ride, stiffness, warm_up};
+use model::tire::{deflection, duals, footprint, ride, stiffness, tkph, warm_up};
 
 /// A kind of effect.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -14,6 +16,14 @@ pub enum Kind {
     StressBelow,
     /// Rut of aggregate.
     Gravel,
+    /// Rut in soil.
+    Soil,
+    /// Gap between duals.
+    Gap,
+    /// Heat load of a tire against the maker's rating.
+    Tkph,
+    /// Spread of climb and resistance.
+    Spread,
     /// Washboard.
     Washboard,
     /// Strains and life of a pavement.
@@ -34,10 +44,14 @@ pub enum Kind {
 
 impl Kind {
     /// All of them.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 15] = [
         Self::Contact,
         Self::StressBelow,
         Self::Gravel,
+        Self::Soil,
+        Self::Gap,
+        Self::Tkph,
+        Self::Spread,
         Self::Washboard,
         Self::Pavement,
         Self::Climb,
@@ -69,6 +83,16 @@ impl Kind {
             Self::Gravel => {
                 rests(&[(gravel::AGGREGATE_RUT, FromMemory), (gravel::MEASURED_GAIN, Read)])
             }
+            Self::Soil => {
+                rests(&[(rut_soil::FIRST_PASS, FromMemory), (rut_soil::PASSES, FromMemory)])
+            }
+            Self::Gap => rests(&[(duals::BULGE, FromMemory)]),
+            Self::Tkph => rests(&[
+                (tkph::TKPH, Read),
+                (tkph::TKPH_DISTANCE, FromMemory),
+                (tkph::TKPH_AMBIENT, Read),
+            ]),
+            Self::Spread => rests(&[(MOISTURE, FromMemory)]),
             Self::Washboard => {
                 rests(&[(washboard::SCREEN, CommonPractice), (washboard::UNLOADED_TRUCKS, Read)])
             }
@@ -99,5 +123,7 @@ impl Kind {
     }
 }
 
+/// Strength over moisture.
+pub const MOISTURE: Key = Key("ci-rci-moisture");
 /// Rolling radius against deflection.
 pub const WIND_UP: Key = Key("rolling-radius-practice");

@@ -4,6 +4,7 @@ use std::cell::RefCell;
 
 use model::ground::soil_stress::{Concentration, Contact as Circle, SoilState};
 use model::tire::deflection::DeflectionLaw;
+use model::tire::duals::{self, MEASURE_UNDER};
 use model::tire::footprint::{ContactModel, footprint};
 use model::tire::stiffness::Section;
 use model::vehicle::AxleGroup;
@@ -19,6 +20,10 @@ pub const DEPTH: Length = Length::from_m(0.3);
 pub struct Contact {
     /// Gross area of the patch.
     pub area: Band<Area>,
+    /// Length along the road, of the expected patch.
+    pub length: Length,
+    /// Width that bears, of the expected patch.
+    pub width: Length,
     /// Mean pressure in it.
     pub pressure: Band<Stress>,
     /// Whether no print of such a tire at such a pressure was read.
@@ -38,6 +43,18 @@ pub struct OnTire {
     pub contact: Finding<Contact>,
     /// Largest vertical stress at [`DEPTH`], under a tire or between the two of a dual.
     pub stress_below: Finding<Band<Stress>>,
+    /// Gap left between the sidewalls of a dual at the bottom; `None` for singles.
+    pub gap: Option<Finding<Band<Length>>>,
+}
+
+impl OnTire {
+    /// Whether the least credible gap is so small that it must be measured on the truck.
+    ///
+    /// # Source
+    /// [`MEASURE_UNDER`], an engineering choice.
+    pub fn measure_the_gap(&self) -> bool {
+        matches!(&self.gap, Some(Ok(gap)) if gap.low < MEASURE_UNDER)
+    }
 }
 
 /// Tires that were worked out; the same load at the same pressure is worked out once.
@@ -74,7 +91,7 @@ impl Tires {
 /// the model overstates what pressure does.
 ///
 /// # Source
-/// `van-vuuren-1974`, `chrono-335-65r22-5`, `boussinesq-froehlich`, `soehne-1953`.
+/// `van-vuuren-1974`, `chrono-335-65r22-5`, `boussinesq-froehlich`, `soehne-1953`, `sidewall-bulge`.
 pub fn on_tire(group: &AxleGroup, load: Mass, pressure: ColdPressure) -> OnTire {
     let bent = DeflectionLaw::of(&group.tire).and_then(|law| law.deflection(load, pressure));
     let contact = bent.as_ref().map_err(NotAssessed::refused);
@@ -84,6 +101,8 @@ pub fn on_tire(group: &AxleGroup, load: Mass, pressure: ColdPressure) -> OnTire 
             .map_err(|error| NotAssessed::refused(&error))?;
         Ok(Contact {
             area: Band { low: patch.low, middle: patch.area, high: patch.high },
+            length: patch.length,
+            width: patch.width,
             pressure: Band {
                 low: patch.lowest_pressure(),
                 middle: patch.mean_pressure,
@@ -93,6 +112,11 @@ pub fn on_tire(group: &AxleGroup, load: Mass, pressure: ColdPressure) -> OnTire 
         })
     });
     let stress_below = contact.clone().and_then(|contact| stress_below(group, load, &contact));
+    let gap = group.dual.map(|pair| {
+        let bent = bent.as_ref().map_err(NotAssessed::refused)?;
+        let left = duals::gap(pair.spacing, group.tire.section_width, bent.value);
+        Ok(Band { low: left.low, middle: left.expected, high: left.high })
+    });
     OnTire {
         load,
         pressure,
@@ -101,6 +125,7 @@ pub fn on_tire(group: &AxleGroup, load: Mass, pressure: ColdPressure) -> OnTire 
             .map_err(|error| NotAssessed::refused(&error)),
         contact,
         stress_below,
+        gap,
     }
 }
 

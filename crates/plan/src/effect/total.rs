@@ -2,11 +2,13 @@
 
 use haul::{Course, Cycle, NoRecord, Truck};
 use model::route::Surface;
+use model::tire::tkph::{Haulage, SiteTkph, site_tkph};
 use quantity::{Mass, Time, Volume};
 
 use super::band::{Band, Finding, NotAssessed};
 use super::leg::{LegEffects, LegWay};
-use super::way::{Way, Ways};
+use super::means::{asphalt_damage, gravel_rut, weighted};
+use super::way::{Run, Way, Ways};
 use crate::Detail;
 use crate::drive::Driven;
 use crate::ladder::Ladder;
@@ -29,14 +31,10 @@ pub struct Total {
     pub gravel_rut: Option<Finding<Band<f64>>>,
     /// Fatigue damage a pass to asphalt over that at full pressure, likewise.
     pub asphalt_damage: Option<Finding<Band<f64>>>,
+    /// Heat load of a tire of each group, to hold against the maker's rating of that tire.
+    pub tkph: Vec<(usize, Finding<SiteTkph>)>,
     /// Legs of either run on which some effect could not be assessed.
     pub legs_not_assessed: usize,
-}
-
-/// Time and fuel of a cycle.
-struct DrivenWay {
-    time: Time,
-    fuel: Volume,
 }
 
 pub(super) fn totals(
@@ -52,7 +50,7 @@ pub(super) fn totals(
     });
     let planned = ways.payload(Way::Plan);
     let mut found = Vec::new();
-    for (way, cycle) in Way::ALL.into_iter().zip(driven_ways) {
+    for (way, driven) in Way::ALL.into_iter().zip(driven_ways) {
         let of_way: Vec<(&LegEffects, &LegWay)> = legs
             .iter()
             .filter_map(|leg| Some((leg, leg.ways.iter().find(|one| one.way == way)?)))
@@ -66,33 +64,28 @@ pub(super) fn totals(
             way,
             payload,
             trips_for_the_same,
-            time: cycle.as_ref().map(|cycle| cycle.time).map_err(Clone::clone),
-            fuel: cycle.and_then(|cycle| fuel(ways, &of_way, cycle.fuel)),
-            gravel_rut: mean(ways, &of_way, |group| {
-                Some(group.gravel.clone()?.map(|gravel| gravel.rut))
-            }),
-            asphalt_damage: mean(ways, &of_way, |group| {
-                Some(group.pavement.clone()?.map(|pavement| {
-                    let life = pavement.asphalt_life;
-                    Band { low: 1.0 / life.high, middle: 1.0 / life.middle, high: 1.0 / life.low }
-                }))
-            }),
+            time: driven.clone().map(|(time, _)| time),
+            fuel: driven.clone().and_then(|(_, used)| fuel(ways, &of_way, used)),
+            gravel_rut: mean(ways, &of_way, gravel_rut),
+            asphalt_damage: mean(ways, &of_way, asphalt_damage),
+            tkph: tkph(ways, way, driven.ok().map(|(time, _)| time)),
             legs_not_assessed: of_way.iter().filter(|(_, leg)| lacks(leg)).count(),
         });
     }
     found
 }
 
+/// Time and fuel of a cycle.
 fn drive(
     ways: &Ways<'_>,
     ladder: &Ladder,
     driven: Option<&Driven>,
     way: Way,
     detail: &Detail,
-) -> Finding<DrivenWay> {
+) -> Finding<(Time, Volume)> {
     let driven = driven.ok_or(NotAssessed::NoSuchWay)?;
     if way == Way::Plan {
-        return Ok(DrivenWay { time: driven.cycle.time(), fuel: driven.cycle.fuel() });
+        return Ok((driven.cycle.time(), driven.cycle.fuel()));
     }
     let plan = ways.held_all_the_way(way).ok_or(NotAssessed::NoSuchWay)?;
     let haul = ways.loaded(way);
@@ -102,7 +95,7 @@ fn drive(
         .map_err(|error| NotAssessed::refused(&error))?;
     let cycle = Cycle::drive(&haul, &truck, (&empty, &laden), &plan, detail.style, &mut NoRecord)
         .map_err(|error| NotAssessed::refused(&error))?;
-    Ok(DrivenWay { time: cycle.time(), fuel: cycle.fuel() })
+    Ok((cycle.time(), cycle.fuel()))
 }
 
 /// The driven cycle knows what pavement does to resistance, and takes all other ground as it is.
@@ -129,22 +122,38 @@ fn mean(
     legs: &[(&LegEffects, &LegWay)],
     of: impl Fn(&super::leg::GroupEffect) -> Option<Finding<Band<f64>>>,
 ) -> Option<Finding<Band<f64>>> {
-    let mut parts = Vec::new();
-    for (place, leg) in legs {
+    weighted(legs.iter().flat_map(|(place, leg)| {
         let road = &ways.haul.route.legs[place.leg];
-        let state = ways.state(leg.way, place.run);
-        for group in &leg.groups {
-            let Some(band) = of(group) else { continue };
-            match band {
-                Ok(band) => {
-                    let axles = f64::from(state.axles_down[group.group]);
-                    parts.push(((road.to - road.from).as_km() * axles, band));
-                }
-                Err(why) => return Some(Err(why)),
-            }
-        }
-    }
-    Band::weighted_mean(&parts).map(Ok)
+        let axles = &ways.state(leg.way, place.run).axles_down;
+        let of = &of;
+        leg.groups.iter().map(move |group| {
+            let axles = f64::from(axles[group.group]);
+            ((road.to - road.from).as_km() * axles, of(group))
+        })
+    }))
+}
+
+/// Heat load of each group over the cycle, on the warmest day; groups that are lifted empty carry
+/// nothing then.
+///
+/// # Source
+/// `tkph-site-rating`.
+fn tkph(ways: &Ways<'_>, way: Way, time: Option<Time>) -> Vec<(usize, Finding<SiteTkph>)> {
+    let groups = 0..ways.haul.combination.groups.len();
+    let of_group = |group: usize| {
+        let load = |run| ways.tire_load(way, run, group);
+        let haulage = Haulage {
+            empty_load: load(Run::Empty).or(load(Run::Laden))?,
+            laden_load: load(Run::Laden)?,
+            cycle_length: ways.haul.route.length() * 2.0,
+            cycles: 1.0,
+            hours: time?,
+            ambient: ways.haul.weather.warmest,
+        };
+        let found = site_tkph(haulage).map_err(|error| NotAssessed::refused(&error));
+        Some((group, found))
+    };
+    groups.filter_map(of_group).collect()
 }
 
 fn lacks(leg: &LegWay) -> bool {
@@ -155,6 +164,8 @@ fn lacks(leg: &LegWay) -> bool {
             || group.ride.is_err()
             || group.stress_ratio.as_ref().is_some_and(Result::is_err)
             || group.gravel.as_ref().is_some_and(Result::is_err)
+            || group.soil.as_ref().is_some_and(Result::is_err)
+            || group.tire.gap.as_ref().is_some_and(Result::is_err)
             || group.washboard.as_ref().is_some_and(Result::is_err)
             || group.pavement.as_ref().is_some_and(Result::is_err)
     };

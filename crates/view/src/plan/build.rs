@@ -1,12 +1,15 @@
 //! From planned hauls to the plan document.
 
 use model::haul_cycle::LadenDirection;
-use study::Planned;
+use plan::Detail;
+use study::{Assessed, Planned, assess};
 
-use super::{MeasuredView, PlanDocument, PlanView, caution, change, ladder, search};
+use super::{
+    MeasuredView, PlanDocument, PlanView, caution, change, cost, effect, ladder, search,
+};
 
 impl PlanDocument {
-    /// Makes the document.
+    /// Makes the document; effects and cost are worked out here, at the usual detail.
     pub fn new(planned: &[Planned]) -> Self {
         Self {
             schema: "airtide.plan/1".to_owned(),
@@ -17,6 +20,15 @@ impl PlanDocument {
 
 impl From<&Planned> for PlanView {
     fn from(planned: &Planned) -> Self {
+        Self::new(planned, &assess(planned, &Detail::default()))
+    }
+}
+
+impl PlanView {
+    /// The view of a plan with what it does and costs.
+    pub fn new(planned: &Planned, assessed: &Assessed) -> Self {
+        let effects = &assessed.effects;
+        let costs = assessed.costs.as_ref().ok();
         let (haul, plan) = (&planned.haul, &planned.plan);
         let combination = &haul.combination;
         let driven = plan.driven.as_ref().ok();
@@ -76,8 +88,14 @@ impl From<&Planned> for PlanView {
                 })
                 .collect(),
             cycle: driven.map(|driven| change::cycle(haul, driven)),
-            effects: Vec::new(),
-            cost: Vec::new(),
+            effects: effects.legs.iter().map(|one| effect::leg(haul, one)).collect(),
+            effect_totals: effects.totals.iter().map(|one| effect::total(haul, one)).collect(),
+            effect_sources: effect::sources(),
+            trials: effects.trials.iter().map(effect::trial).collect(),
+            missing_inputs: effect::missing(haul, effects, &assessed.costs),
+            cost: costs.map(cost::results).unwrap_or_default(),
+            cost_decided_by: costs.map(cost::decides).unwrap_or_default(),
+            cost_rivals: costs.map(cost::rivals).unwrap_or_default(),
             cautions: plan.cautions.iter().map(|caution| caution::caution(haul, caution)).collect(),
         }
     }

@@ -3,6 +3,8 @@
 mod build;
 mod caution;
 mod change;
+mod cost;
+mod effect;
 mod ladder;
 mod measured;
 mod search;
@@ -15,6 +17,12 @@ pub(crate) use ladder::{approval, group_name, impossible, maximum_name, minimum_
 pub use caution::CautionView;
 pub use change::{
     ChangePointView, ConsequenceView, CycleView, LadenOptionView, PhaseView, WayView,
+};
+pub use cost::{CostLineView, CostView, DecidesView, RivalCostView, RivalLineView};
+pub use effect::{
+    BandView, EffectSourceView, EffectTotalView, GradeView, GroupEffectView, GroupHeatView,
+    LegEffectsView, LegWayView, MeansView, MissingInputView, NarrowsView, NotAssessedView,
+    SoilSpreadView, SpreadView, TrialView,
 };
 pub use ladder::{
     AxleGroupView, CellView, FixedGroupView, LimitView, MorningView, RungView, StackView,
@@ -84,10 +92,28 @@ pub struct PlanView {
     pub laden_change: Vec<LadenOptionView>,
     /// The cycle; `null` where the haul cannot be driven.
     pub cycle: Option<CycleView>,
-    /// Effects against rivals; not worked out in this version.
-    pub effects: Vec<serde_json::Value>,
-    /// Cost by payer; not worked out in this version.
-    pub cost: Vec<serde_json::Value>,
+    /// Effects by leg and run, against other ways to run.
+    pub effects: Vec<LegEffectsView>,
+    /// The same over the whole haul, by way, the plan first.
+    #[serde(default)]
+    pub effect_totals: Vec<EffectTotalView>,
+    /// Sources of the effects.
+    #[serde(default)]
+    pub effect_sources: Vec<EffectSourceView>,
+    /// Trials on such ground, those that found nothing among them.
+    #[serde(default)]
+    pub trials: Vec<TrialView>,
+    /// What the survey does not tell and an effect or a cost asks for.
+    #[serde(default)]
+    pub missing_inputs: Vec<MissingInputView>,
+    /// Cost by payer, all together last; empty where the haul tells no money.
+    pub cost: Vec<CostView>,
+    /// What decides the cost of who buys the system, the most first.
+    #[serde(default)]
+    pub cost_decided_by: Vec<DecidesView>,
+    /// Cost of other ways to run, against full pressure.
+    #[serde(default)]
+    pub cost_rivals: Vec<RivalCostView>,
     /// What people must be told.
     pub cautions: Vec<CautionView>,
 }

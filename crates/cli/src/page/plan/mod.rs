@@ -2,9 +2,11 @@
 
 mod cautions;
 mod changes;
+mod cost;
 mod cycle;
 mod decided;
 mod decided_brief;
+mod effects;
 mod groups;
 mod heading;
 mod ladder;
@@ -31,6 +33,9 @@ pub fn plan(plan: &PlanView, extent: Extent, words: &Words) -> String {
         changes::points(plan, words),
         changes::laden(plan, words),
         cycle::cycle(plan, words),
+        effects::effects(plan, extent, words),
+        cost::cost(plan, extent, words),
+        effects::missing(plan, words),
         cautions::cautions(plan, words),
         match extent {
             Extent::Driven => decided_brief::decided(plan, words),
