@@ -160,9 +160,9 @@ fn spreads(plan: &PlanView, words: &Words) -> String {
 }
 
 /// Whether something was not assessed for want of an input.
-pub(super) fn refused<'a>(
-    plan: &'a PlanView,
-) -> impl Iterator<Item = (&'a LegEffectsView, &'a NotAssessedView)> {
+pub(super) fn refused(
+    plan: &PlanView,
+) -> impl Iterator<Item = (&LegEffectsView, &NotAssessedView)> {
     plan.effects.iter().flat_map(|leg| {
         let plan = leg.ways.iter().filter(|way| way.way == "plan");
         plan.flat_map(|way| {

@@ -89,8 +89,11 @@ fn flags(plan: &PlanView, words: &Words) -> Vec<String> {
         .collect()
 }
 
+/// Key of a text, and whether it is said of an axle group.
+type GroupFlag = (&'static str, fn(&GroupEffectView) -> bool);
+
 /// What is flagged of an axle group.
-const GROUP_FLAGS: [(&str, fn(&GroupEffectView) -> bool); 4] = [
+const GROUP_FLAGS: [GroupFlag; 4] = [
     ("effects-flag-washboard", |group| group.washboard_likely == Some(true)),
     ("effects-flag-gap", |group| group.measure_the_gap),
     ("effects-flag-heat-stop", |group| group.heat.as_deref() == Some("stop")),
