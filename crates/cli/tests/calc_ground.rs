@@ -364,3 +364,39 @@ fn units_are_asked_for_and_ranges_said() {
         assert!(ran.out.is_empty(), "{call}");
     }
 }
+
+#[test]
+fn stress_and_thickness_come_with_a_band() {
+    let stress = results(
+        "soil-stress --contact-pressure 600kPa --contact-radius 0.1m --depth 0.3m --concentration 5",
+    );
+    let number = |document: &serde_json::Value, key: &str| {
+        document["results"][key].as_f64().unwrap_or_else(|| panic!("no {key}: {document}"))
+    };
+    assert!(number(&stress, "stress_low_kpa") < number(&stress, "stress_kpa"));
+    assert!(number(&stress, "stress_kpa") < number(&stress, "stress_high_kpa"));
+    let thick = results(&format!("{THICKNESS} --rut 75mm --cbr 2 --aggregate-cbr 15"));
+    let (low, high) = (number(&thick, "thickness_low_m"), number(&thick, "thickness_high_m"));
+    for key in ["thickness_m", "permissible_stress_thickness_m", "unsurfaced_thickness_m"] {
+        assert!((low..=high).contains(&number(&thick, key)), "{key}: {thick}");
+    }
+}
+
+// Maclaurin's index of the same truck, by hand from the equation: 327 kPa at 15 %, 0.368 m high.
+#[test]
+fn worked_limiting_cone_index_stands_beside() {
+    let found = results(&format!("{SIX_BY_SIX} --deflection-ratio 0.15 --section-height 0.368m"));
+    let vlci = found["results"]["vlci_psi"].as_f64().unwrap() * 6.894757;
+    assert!((vlci - 327.0).abs() < 2.0, "{found}");
+}
+
+#[test]
+fn a_cone_index_is_told_in_kpa_or_psi_and_never_in_bar() {
+    let call = "calc strength --cbr 4 --units metric-bar".split(' ').collect::<Vec<_>>();
+    let page = common::airtide(&call).out;
+    let line = page.lines().find(|line| line.contains("cone index")).unwrap();
+    assert!(line.contains("kPa") && !line.contains("bar"), "{line}");
+    let us =
+        common::airtide(&"calc strength --cbr 4 --units us".split(' ').collect::<Vec<_>>()).out;
+    assert!(us.lines().any(|line| line.contains("cone index") && line.contains("psi")), "{us}");
+}

@@ -157,3 +157,23 @@ fn wrong_ground_and_money_are_told_with_their_line() {
                  service_per_year = 1\ntrips_per_year = 1\ntruck_hours = 95\n\n# [money] ";
     tells(haul, "# [money] ", money, &["truck_hours", "truck_hour"]);
 }
+
+#[test]
+fn the_chart_of_effects_is_drawn_and_never_written_over_unasked() {
+    let folder = with_starter();
+    let chart = folder.path().join("effects.svg");
+    let call = ["plan", "fleet", "--effects-chart", "effects.svg"];
+    let ran = airtide_in(folder.path(), &call);
+    assert!(ran.code < 2, "{}", ran.err);
+    let drawn = std::fs::read_to_string(&chart).unwrap();
+    for word in ["What the plan changes", "one reduced pressure", "not told", "gravel road"] {
+        assert!(drawn.contains(word), "no '{word}'");
+    }
+    std::fs::write(&chart, "mine").unwrap();
+    assert_eq!(airtide_in(folder.path(), &call).code, 2);
+    assert_eq!(std::fs::read_to_string(&chart).unwrap(), "mine");
+    let forced = airtide_in(folder.path(), &[&call[..], &["--force"]].concat());
+    assert!(forced.code < 2 && std::fs::read_to_string(&chart).unwrap() == drawn);
+    let png = airtide_in(folder.path(), &["plan", "fleet", "--effects-chart", "effects.png"]);
+    assert!(png.code == 2 && png.err.contains("--effects-chart"), "{}", png.err);
+}

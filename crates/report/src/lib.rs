@@ -10,11 +10,13 @@ pub mod document;
 pub mod html;
 pub mod paper;
 pub mod quantities;
+mod effects;
 mod strip;
 mod svg;
 mod words;
 #[cfg(feature = "xlsx")]
 pub mod xlsx;
 
+pub use effects::effects_chart;
 pub use strip::{ChartError, run_strip};
 pub use words::Words;

@@ -1,9 +1,9 @@
 //! Numbers of a document, back to the kinds of quantity their keys name.
 
-use language::{Amount, Format, Kind, Round};
+use language::{Amount, Format, Kind, Round, UnitProfile};
 use quantity::{
-    ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Temperature, Time, Unit,
-    Volume,
+    ColdPressure, GaugePressure, Length, Mass, PressureDifference, Speed, Stress, Temperature,
+    Time, Unit, Volume,
 };
 
 /// A lowest cold pressure, or one to hold: never shown below.
@@ -30,6 +30,16 @@ pub fn at_hand(format: &Format, kpa: f64) -> Amount {
 /// A quantity with one decimal more than on paper: for answers, and what is less than a step.
 pub fn fine<Q: Unit>(format: &Format, kind: Kind, value: Q, round: Round) -> Amount {
     format.fine(kind, value, round)
+}
+
+/// A cone index: in the units cone penetrometers are read in, kPa or psi.
+pub fn cone_index(format: &Format, index: Stress, round: Round) -> Amount {
+    let (number, unit) = match format.profile() {
+        UnitProfile::Us => (index.as_psi(), "psi"),
+        UnitProfile::Si | UnitProfile::MetricBar => (index.as_kpa(), "kPa"),
+    };
+    let decimals = u8::from(unit == "psi");
+    Amount { number: format.number(number, decimals, round), unit }
 }
 
 /// Something added.

@@ -42,7 +42,8 @@ pub use plan::{
     GroupEffectView, GroupHeatView, LadderSearchView, LadenOptionView, LegEffectsView, LegWayView,
     LimitView, MeansView, MeasuredView, MissingInputView, MorningView, NarrowsView, NotAssessedView, PhaseView,
     PlanDocument, PlanView, PricesView, RivalCostView, RivalLineView, RungView, SoilSpreadView,
-    SpreadView, StackView, TermCostsView, TermsView, TrialView, WayView,
+    SpreadView, StackView, StressPointView, StressProfileView, TermCostsView, TermsView, TrialView,
+    WayView,
 };
 pub use practice::{
     ActedView, EventView, PracticeDocument, PriceLineView, TallyView, VerdictDocument,

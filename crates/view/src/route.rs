@@ -72,7 +72,7 @@ impl From<&HaulCycle> for RouteView {
     }
 }
 
-fn surface(surface: Surface) -> &'static str {
+pub(crate) fn surface(surface: Surface) -> &'static str {
     match surface {
         Surface::Paved => "paved",
         Surface::Sealed => "sealed",

@@ -10,7 +10,7 @@ use model::date::Date;
 #[command(next_help_heading = "Issuing")]
 pub struct IssueArgs {
     /// Freeze the plan under a number, dated and hashed, into plans/ of the survey
-    #[arg(long, requires = "date", conflicts_with_all = ["chart", "full"])]
+    #[arg(long, requires = "date", conflicts_with_all = ["chart", "effects_chart", "full"])]
     pub issue: bool,
     /// Day of issue, such as 2027-03-01
     #[arg(long, value_name = "DATE", requires = "issue")]

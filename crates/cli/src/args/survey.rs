@@ -2,8 +2,8 @@
 
 use std::path::PathBuf;
 
-use clap::Args;
 use clap::builder::PossibleValuesParser;
+use clap::{ArgGroup, Args};
 use quantity::Time;
 
 use super::IssueArgs;
@@ -36,11 +36,12 @@ pub struct CheckArgs {
     pub brief: bool,
 }
 
-/// Work out windows, ladder, change points and cycle of the hauls of a survey
+/// Work out windows, ladder, change points, cycle, effects and cost of the hauls of a survey
 ///
 /// Prints one page a haul, and the problems of the survey on standard error. A haul that rests on
 /// a file with errors is left out; the others are planned.
 #[derive(Debug, Args)]
+#[command(group = ArgGroup::new("charts").args(["chart", "effects_chart"]).multiple(true))]
 #[command(after_help = "Exit code 1 if a plan breaks a limit or the survey has an error.\n\n\
                   Example:\n  airtide plan my-fleet --haul aggregate --chart haul.svg")]
 pub struct PlanArgs {
@@ -68,8 +69,11 @@ pub struct PlanArgs {
     /// Time between two points of the chart
     #[arg(long, value_name = "TIME", default_value = "2s", requires = "chart")]
     pub every: Time,
-    /// Write over the chart file if it is there already
-    #[arg(long, requires = "chart")]
+    /// Draw what the plan changes, bars and stress over depth, into this file (SVG)
+    #[arg(long, value_name = "FILE.svg")]
+    pub effects_chart: Option<PathBuf>,
+    /// Write over a chart file if it is there already
+    #[arg(long, requires = "charts")]
     pub force: bool,
     /// Flags of issuing.
     #[command(flatten)]

@@ -3,14 +3,14 @@
 use language::{Kind, Round};
 use model::ground::strength::Cbr;
 use model::source::{Citation, Key, Standing};
-use quantity::Unit;
+use quantity::{Stress, Unit};
 use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
 use super::{Given, Share, TireLoad, repeated};
 use crate::outcome::Failure;
-use crate::page::{labelled, line, paragraph, unreviewed};
+use crate::page::{cone_index, labelled, line, paragraph, unreviewed};
 use crate::register;
 use crate::terminal::{HEADING, LOOK};
 use crate::words::Words;
@@ -129,6 +129,18 @@ impl Answer {
     ) {
         let shown = repeated(words, &given.text, given.value, kind);
         self.put_in(name, unit, number(given.value), shown);
+    }
+
+    /// Notes a cone index as it was typed, and in the unit cones are read in.
+    pub fn put_in_cone_index(&mut self, words: &Words, given: &Given<Stress>) {
+        let index = cone_index(&words.format, given.value, Round::Nearest);
+        let typed = given.text.replace(' ', "");
+        let shown = if typed == format!("{}{}", index.number, index.unit) {
+            given.text.clone()
+        } else {
+            format!("{} = {index}", given.text)
+        };
+        self.put_in("cone-index", "kpa", given.value.as_kpa(), shown);
     }
 
     /// Notes a load on a tire or a vehicle as it was typed.

@@ -1,13 +1,15 @@
 //! Cone index that a vehicle needs.
 
 use language::{Kind, Round};
-use model::ground::cone_index::{SoilVehicle, mobility_index, vehicle_cone_index};
+use model::ground::cone_index::{
+    LIMITING, SoilVehicle, limiting_cone_index, mobility_index, vehicle_cone_index,
+};
 use quantity::{Length, SpecificPower, Stress};
 
 use super::Answer;
 use crate::args::ConeIndexArgs;
 use crate::outcome::Failure;
-use crate::page::fine;
+use crate::page::cone_index;
 use crate::words::Words;
 
 pub(super) fn answer(args: &ConeIndexArgs, words: &Words) -> Result<Answer, Failure> {
@@ -33,12 +35,20 @@ pub(super) fn answer(args: &ConeIndexArgs, words: &Words) -> Result<Answer, Fail
     for (name, needed) in [("vci1", found.one_pass), ("vci50", found.fifty_passes)] {
         answer.result(name, "psi", needed.as_psi(), in_psi(needed, words));
     }
+    if let Some(height) = &args.section_height {
+        let bent = height.value * args.deflection_ratio.value.0;
+        let limiting = limiting_cone_index(&vehicle, bent).map_err(Failure::input)?;
+        answer.result("vlci", "psi", limiting.as_psi(), in_psi(limiting, words));
+    }
     if found.extrapolated {
         answer.warn(words.text("calc-warn-cone-index-deflection"));
     }
     answer.warn(words.text("calc-warn-fifty-passes"));
     answer.cite(found.one_pass_citation);
     answer.cite(found.fifty_passes_citation);
+    if args.section_height.is_some() {
+        answer.cite_key(LIMITING);
+    }
     Ok(answer)
 }
 
@@ -48,7 +58,7 @@ fn in_psi(needed: Stress, words: &Words) -> String {
     if words.format.unit(Kind::Pressure) == "psi" {
         psi
     } else {
-        format!("{psi} = {}", fine(&words.format, Kind::Pressure, needed, Round::Up))
+        format!("{psi} = {}", cone_index(&words.format, needed, Round::Up))
     }
 }
 
@@ -68,6 +78,9 @@ fn note_inputs(args: &ConeIndexArgs, words: &Words, answer: &mut Answer) {
         ("clearance", &args.clearance),
     ] {
         answer.put_in_given(words, name, "mm", size, Length::as_mm, Kind::Size);
+    }
+    if let Some(height) = &args.section_height {
+        answer.put_in_given(words, "section-height", "mm", height, Length::as_mm, Kind::Size);
     }
     let power = &args.power_to_weight;
     let number = SpecificPower::as_kw_per_t(power.value);

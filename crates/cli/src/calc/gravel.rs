@@ -2,8 +2,12 @@
 
 use language::{Kind, Round};
 use model::ground::gravel::{AggregateRoad, rut};
-use model::ground::gravel_thickness::{UNREINFORCED, WeakSubgrade, giroud_han};
-use quantity::{ColdPressure, Length};
+use model::ground::gravel_thickness::{
+    Thickness, UNREINFORCED, WeakSubgrade, giroud_han, permissible_stress_thickness,
+    unsurfaced_thickness,
+};
+use model::tire::Fitment;
+use quantity::{Area, ColdPressure, Length, Stress};
 
 use super::{Answer, Given, Share};
 use crate::args::{GravelRutArgs, GravelThicknessArgs};
@@ -11,6 +15,8 @@ use crate::outcome::Failure;
 use crate::page::fine;
 use crate::words::Words;
 
+/// Cohesion for each percent of CBR, as in the equation of the topic.
+const KPA_A_PERCENT: f64 = 30.0;
 /// CBR of aggregate where none is given.
 const USUAL_AGGREGATE: Share = Share::from_percent(15.0);
 
@@ -77,8 +83,25 @@ pub(super) fn thickness(args: &GravelThicknessArgs, words: &Words) -> Result<Ans
     };
     let found = giroud_han(&case).map_err(Failure::input)?;
 
-    let shown = fine(&words.format, Kind::Size, found.value, Round::Up);
-    answer.result("thickness", "m", found.value.as_m(), shown);
+    // Two other methods stand beside; where one has no answer, the band is without it.
+    let cohesion = Stress::from_kpa(KPA_A_PERCENT * subgrade.as_pct());
+    let (load, pressure) = (case.wheel_load, case.pressure);
+    let army =
+        permissible_stress_thickness(load, false, Fitment::Single, pressure, cohesion, false);
+    let area = Area::from_m2(load.weight().as_kn() / pressure.as_kpa());
+    let bare = unsurfaced_thickness(load, area, args.passes, subgrade);
+    let others = [("permissible-stress-thickness", army), ("unsurfaced-thickness", bare)];
+    let others: Vec<(&'static str, Thickness)> =
+        others.into_iter().filter_map(|(name, other)| Some((name, other.ok()?))).collect();
+    let all = || others.iter().map(|(_, other)| other.value).chain([found.value]);
+    let low = all().fold(found.value, Length::min);
+    let high = all().fold(found.value, Length::max);
+    let size = |size: Length, round| fine(&words.format, Kind::Size, size, round).to_string();
+    answer.result_band(words, ("thickness", "m"), [found.value, low, high], Length::as_m, size);
+    for (name, other) in &others {
+        answer.result(name, "m", other.value.as_m(), size(other.value, Round::Up));
+    }
+    answer.warn(words.text("calc-warn-thickness-methods"));
     if found.bare_ground_carries {
         answer.warn(words.text("calc-warn-bare-ground-carries"));
     }
@@ -86,5 +109,8 @@ pub(super) fn thickness(args: &GravelThicknessArgs, words: &Words) -> Result<Ans
         answer.warn(words.text("calc-warn-thickness-outside"));
     }
     answer.cite(found.citation);
+    for (_, other) in others {
+        answer.cite(other.citation);
+    }
     Ok(answer)
 }

@@ -1,6 +1,6 @@
 //! Vertical stress in the ground.
 
-use language::{Kind, Round};
+use language::Kind;
 use model::ground::soil_stress::{CONCENTRATION, Concentration, Contact, POINT_LOAD};
 use quantity::{Length, Stress};
 
@@ -31,21 +31,34 @@ pub(super) fn answer(args: &SoilStressArgs, words: &Words) -> Result<Answer, Fai
     let contact = Contact::new(args.contact_pressure.value, args.contact_radius.value)
         .map_err(Failure::input)?;
     let depth = args.depth.value;
-    let found = match &args.dual_spacing {
-        None => vec![("stress", contact.on_axis(depth, nu).map_err(Failure::input)?)],
-        Some(spacing) => {
-            let dual = contact.dual(spacing.value, depth, nu).map_err(Failure::input)?;
-            vec![
-                ("stress", dual.worst()),
-                ("stress-under-tire", dual.under_tire),
-                ("stress-mid-gap", dual.mid_gap),
-            ]
-        }
+    let at = |nu| -> Result<Vec<(&'static str, Stress)>, Failure> {
+        Ok(match &args.dual_spacing {
+            None => vec![("stress", contact.on_axis(depth, nu).map_err(Failure::input)?)],
+            Some(spacing) => {
+                let dual = contact.dual(spacing.value, depth, nu).map_err(Failure::input)?;
+                vec![
+                    ("stress", dual.worst()),
+                    ("stress-under-tire", dual.under_tire),
+                    ("stress-mid-gap", dual.mid_gap),
+                ]
+            }
+        })
     };
-    for (name, stress) in found {
-        let shown = fine(&words.format, Kind::Pressure, stress, Round::Nearest);
-        answer.result(name, "kpa", stress.as_kpa(), shown);
+    // The state of the soil is known to a class at best: one class firmer, one softer.
+    let [softer, firmer] = [1.0, -1.0].map(|class| {
+        let seen = (args.concentration + class).clamp(*SEEN.start(), *SEEN.end());
+        Concentration::new(seen)
+    });
+    let (softer, firmer) =
+        (at(softer.map_err(Failure::input)?)?, at(firmer.map_err(Failure::input)?)?);
+    for (index, (name, stress)) in at(nu)?.into_iter().enumerate() {
+        let ends = [firmer[index].1, softer[index].1];
+        let (low, high) = (ends[0].min(ends[1]).min(stress), ends[0].max(ends[1]).max(stress));
+        let shown = |stress, round| fine(&words.format, Kind::Pressure, stress, round).to_string();
+        let band = [stress, low, high];
+        answer.result_band(words, (name, "kpa"), band, Stress::as_kpa, shown);
     }
+    answer.warn(words.text("calc-warn-soil-state"));
     if !SEEN.contains(&args.concentration) {
         answer.warn(words.text("calc-warn-concentration"));
     }

@@ -8,7 +8,7 @@ use quantity::{Length, Stress};
 use super::Answer;
 use crate::args::{SoilKind, StrengthArgs};
 use crate::outcome::Failure;
-use crate::page::fine;
+use crate::page::{cone_index, fine};
 use crate::words::Words;
 
 pub(super) fn answer(args: &StrengthArgs, words: &Words) -> Result<Answer, Failure> {
@@ -27,7 +27,8 @@ pub(super) fn answer(args: &StrengthArgs, words: &Words) -> Result<Answer, Failu
     answer.result_band(words, ("cbr", "pct"), band(&found.cbr), Cbr::as_pct, percent);
     answer.result_band(words, ("dcp", "mm_per_blow"), band(&found.dcp), Length::as_mm, a_blow);
     let index = band(&found.cone_index);
-    answer.result_band(words, ("cone-index", "kpa"), index, Stress::as_kpa, stress);
+    let as_read = |index: Stress, round| cone_index(format, index, round).to_string();
+    answer.result_band(words, ("cone-index", "kpa"), index, Stress::as_kpa, as_read);
     answer.result_band(words, ("modulus", "mpa"), band(&found.modulus), Stress::as_mpa, modulus);
     let cohesion = band(&found.cohesion);
     answer.result_band(words, ("cohesion", "kpa"), cohesion, Stress::as_kpa, stress);
@@ -89,8 +90,7 @@ fn reading(args: &StrengthArgs, words: &Words, answer: &mut Answer) -> Result<Re
         }
         (_, Some(share), _) => Ok(Reading::Cbr(answer.put_in_cbr("cbr", share)?)),
         (_, _, Some(index)) => {
-            let kpa = Stress::as_kpa;
-            answer.put_in_given(words, "cone-index", "kpa", index, kpa, Kind::Pressure);
+            answer.put_in_cone_index(words, index);
             Ok(Reading::ConeIndex(index.value))
         }
         _ => Err(Failure::call(anyhow::anyhow!("give --dcp, --cbr or --cone-index"))),

@@ -5,7 +5,7 @@ use model::ground::wheel_pull::{
     BRIXIUS, CLAY_NUMERIC, GEE_CLOUGH, MACLAURIN, MACLAURIN_SLIP, Pull, SECTION_HEIGHT, SoilWheel,
     WheelPullError, pulls,
 };
-use quantity::{Length, Stress};
+use quantity::Length;
 use serde_json::json;
 
 use super::Answer;
@@ -93,8 +93,7 @@ fn note_pull(
 
 fn note_inputs(args: &WheelPullArgs, wheel: &SoilWheel, words: &Words, answer: &mut Answer) {
     answer.put_in_load(words, "load", &args.load);
-    let (index, kpa) = (&args.cone_index, Stress::as_kpa);
-    answer.put_in_given(words, "cone-index", "kpa", index, kpa, Kind::Pressure);
+    answer.put_in_cone_index(words, &args.cone_index);
     let mm = Length::as_mm;
     answer.put_in_given(words, "width", "mm", &args.width, mm, Kind::Size);
     answer.put_in_given(words, "diameter", "mm", &args.diameter, mm, Kind::Size);

@@ -6,7 +6,7 @@ use plan::Detail;
 use quantity::Time;
 use study::{Opened, Planned, PlanningError, best_hauls, plan_hauls, simulate};
 use survey::Survey;
-use view::{PlanDocument, run_view};
+use view::{PlanDocument, PlanView, run_view};
 
 use super::opened::{driven_by, every, open, refuse_to_overwrite, tell_problems};
 use crate::args::{GlobalArgs, PlanArgs};
@@ -28,6 +28,7 @@ struct Request {
     haul: Option<String>,
     units: Vec<String>,
     chart: Option<Chart>,
+    effects_chart: Option<PathBuf>,
     extent: Extent,
     ladder: Ladder,
 }
@@ -44,14 +45,18 @@ pub(super) enum Ladder {
 impl Request {
     fn checked(args: PlanArgs) -> Result<Self, Failure> {
         let every = every(args.every)?;
-        if let Some(file) = &args.chart {
-            check_chart_file(file, args.force)?;
+        let charts = [("--chart", &args.chart), ("--effects-chart", &args.effects_chart)];
+        for (flag, file) in charts {
+            if let Some(file) = file {
+                check_chart_file(flag, file, args.force)?;
+            }
         }
         Ok(Self {
             opened: open(&args.survey)?,
             haul: args.haul,
             units: args.unit,
             chart: args.chart.map(|file| Chart { file, every }),
+            effects_chart: args.effects_chart,
             extent: if args.full { Extent::Whole } else { Extent::Driven },
             ladder: if args.best_ladder {
                 Ladder::Best(args.rungs.map(usize::from))
@@ -62,11 +67,11 @@ impl Request {
     }
 }
 
-fn check_chart_file(file: &Path, force: bool) -> Result<(), Failure> {
+fn check_chart_file(flag: &str, file: &Path, force: bool) -> Result<(), Failure> {
     let svg = file.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("svg"));
     if !svg {
         return Err(Failure::call(anyhow::anyhow!(
-            "--chart {} does not end in .svg; charts are drawn as SVG",
+            "{flag} {} does not end in .svg; charts are drawn as SVG",
             file.display()
         )));
     }
@@ -78,13 +83,14 @@ pub(super) fn run(
     global: &GlobalArgs,
     terminal: Terminal,
 ) -> Result<Outcome, Failure> {
-    let Request { opened, haul, units, chart, extent, ladder } = Request::checked(args)?;
+    let Request { opened, haul, units, chart, effects_chart, extent, ladder } =
+        Request::checked(args)?;
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail::default();
     let survey = driven_by(&opened, &units, haul.as_deref())?;
     let planned = planned(survey.as_ref(), haul.as_deref(), ladder, &detail, &words, terminal)?;
-    if chart.is_some() && planned.len() > 1 {
+    if (chart.is_some() || effects_chart.is_some()) && planned.len() > 1 {
         let names: Vec<&str> = planned.iter().map(|one| one.haul.name.as_str()).collect();
         return Err(Failure::call(anyhow::anyhow!(
             "one chart shows one haul; choose with --haul: {}",
@@ -101,6 +107,9 @@ pub(super) fn run(
     }
     if let (Some(chart), Some(one)) = (&chart, planned.first()) {
         draw(chart, one, &detail, &words, terminal)?;
+    }
+    if let (Some(file), Some(plan)) = (&effects_chart, document.plans.first()) {
+        draw_effects(file, plan, &words, terminal)?;
     }
     let broken = document.plans.iter().any(|plan| plan.breaks_a_limit);
     let sound = !broken && opened.errors().next().is_none();
@@ -154,4 +163,16 @@ fn draw(
         words.fill("plan-chart-written", &[("file", &chart.file.display())])
     ))?;
     Ok(())
+}
+
+fn draw_effects(
+    file: &Path,
+    plan: &PlanView,
+    words: &Words,
+    terminal: Terminal,
+) -> Result<(), Failure> {
+    let chart = report::effects_chart(plan, &words.texts, &words.format).map_err(Failure::input)?;
+    survey::replace(file, chart.as_bytes()).map_err(Failure::input)?;
+    let written = words.fill("plan-chart-written", &[("file", &file.display())]);
+    terminal.talk(&format!("{written}\n"))
 }

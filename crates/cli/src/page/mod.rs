@@ -24,7 +24,7 @@ pub use make::{fault_list, made_logs};
 pub use now::{now, now_table};
 pub use plan::{Extent, plan};
 pub use plans::plans;
-pub use report::quantities::fine;
+pub use report::quantities::{cone_index, fine};
 pub use requests::{csv_of_requests, letters};
 pub use text::{labelled, line, paragraph, unreviewed};
 pub use verdict::verdict;

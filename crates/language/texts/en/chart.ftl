@@ -63,3 +63,16 @@ chart-legend-change = from the change point to where the change must be complete
 chart-legend-changing = bar: a change is under way
 chart-legend-landmark = landmark
 chart-legend-lay-by = lay-by
+
+# Charts of what a plan changes.
+chart-effects-title = What the plan changes
+chart-effects-description = Above, bars of patch, wear or rut of the road, and rolling resistance over those at full pressure, for each leg and run and each way to run, with their bands. Below, vertical stress in the ground over depth under the laden truck.
+chart-effects-band = Bars go from full pressure (1) to the expected ratio; whiskers from low to high.
+chart-effects-patch = Contact patch, ratio
+chart-effects-road = Rut or wear of the road, ratio
+chart-effects-rolling = Rolling resistance, ratio
+chart-effects-unknown = not told: see To fill in
+chart-effects-depth = Stress in the ground under the laden truck: { $leg }
+chart-effects-depth-note = Lines are expected stress, shade the plan's band from firm to soft ground. From 0.3 m down measurements found next to no effect of pressure; load rules there.
+chart-effects-stress = stress
+chart-effects-below = depth

@@ -6,6 +6,7 @@
 mod band;
 mod climb;
 mod comfort;
+mod depth;
 mod gravel;
 mod leg;
 mod means;
@@ -25,6 +26,7 @@ use model::route::Surface;
 pub use band::{Band, Finding, Input, NotAssessed};
 pub use climb::{Grade, Grades, RESERVE, SLIP, Verdict};
 pub use comfort::{Heat, WindUp};
+pub use depth::DepthProfile;
 pub use gravel::{GravelEffect, Thickness};
 pub use leg::{GroupEffect, LegEffects, LegWay};
 pub use means::Means;
@@ -48,6 +50,8 @@ pub struct Effects {
     pub legs: Vec<LegEffects>,
     /// Ways over the whole haul, the plan first.
     pub totals: Vec<Total>,
+    /// Stress over depth under the laden truck, where the plan changes the patch most.
+    pub profiles: Vec<DepthProfile>,
     /// Trials on ground such as this haul's, those that found nothing among them.
     pub trials: Vec<Trial>,
 }
@@ -63,7 +67,8 @@ impl Effects {
             places.map(|(leg, run)| leg::leg_effects(&ways, &known, run, leg)).collect();
         spread::add(&ways, &mut legs, detail, workers);
         let totals = total::totals(&ways, &plan.ladder, driven, &legs, detail, workers);
-        Self { legs, totals, trials: trials(haul) }
+        let profiles = depth::profiles(&ways, &legs);
+        Self { legs, totals, profiles, trials: trials(haul) }
     }
 
     /// A way over the whole haul.

@@ -111,7 +111,7 @@ pub fn on_tire(group: &AxleGroup, load: Mass, pressure: ColdPressure) -> OnTire 
             extrapolated: patch.extrapolated || bent.extrapolated,
         })
     });
-    let stress_below = contact.clone().and_then(|contact| stress_below(group, load, &contact));
+    let stress_below = contact.clone().and_then(|contact| stress_at(group, load, &contact, DEPTH));
     let gap = group.dual.map(|pair| {
         let bent = bent.as_ref().map_err(NotAssessed::refused)?;
         let left = duals::gap(pair.spacing, group.tire.section_width, bent.value);
@@ -129,14 +129,19 @@ pub fn on_tire(group: &AxleGroup, load: Mass, pressure: ColdPressure) -> OnTire 
     }
 }
 
-/// Firm ground under the largest patch to soft ground under the smallest.
-fn stress_below(group: &AxleGroup, load: Mass, contact: &Contact) -> Finding<Band<Stress>> {
+/// Stress at a depth: firm ground under the largest patch to soft ground under the smallest.
+pub(super) fn stress_at(
+    group: &AxleGroup,
+    load: Mass,
+    contact: &Contact,
+    depth: Length,
+) -> Finding<Band<Stress>> {
     let at = |pressure: Stress, soil: SoilState| {
         let circle = Circle::under(load, pressure)?;
         let nu = Concentration::of(soil);
         match group.dual {
-            Some(pair) => Ok(circle.dual(pair.spacing, DEPTH, nu)?.worst()),
-            None => circle.on_axis(DEPTH, nu),
+            Some(pair) => Ok(circle.dual(pair.spacing, depth, nu)?.worst()),
+            None => circle.on_axis(depth, nu),
         }
     };
     let Band { low, middle, high } = contact.pressure;

@@ -20,6 +20,12 @@ pub enum ChartError {
         /// Whose run.
         haul: String,
     },
+    /// A plan without effects.
+    #[error("the plan of haul '{haul}' has no effects to draw; plan it again with this program")]
+    NoEffects {
+        /// Whose plan.
+        haul: String,
+    },
     /// A number no chart can show.
     #[error("{what} is {value}; to be drawn it must lie between {from} and {to}")]
     OutOfRange {

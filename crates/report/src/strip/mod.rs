@@ -25,14 +25,15 @@ use language::{Format, Texts};
 use view::RunView;
 
 pub use check::ChartError;
+pub(crate) use labels::{fitted, width};
+pub(crate) use reader::Reader;
+pub(crate) use scale::Scale;
 
 use flags::Flags;
 use half::Half;
 use layout::{Columns, Contents, Panel, Rows, WIDTH};
 use legend::Legend;
 use places::Names;
-use reader::Reader;
-use scale::Scale;
 
 use crate::svg::{Frame, at};
 

@@ -90,6 +90,11 @@ impl PlanView {
             cycle: driven.map(|driven| change::cycle(haul, driven)),
             effects: effects.legs.iter().map(|one| effect::leg(haul, one)).collect(),
             effect_totals: effects.totals.iter().map(|one| effect::total(haul, one)).collect(),
+            stress_profiles: effects
+                .profiles
+                .iter()
+                .map(|one| effect::profile(haul, one))
+                .collect(),
             effect_sources: effect::sources(),
             trials: effects.trials.iter().map(effect::trial).collect(),
             missing_inputs: effect::missing(haul, effects, &assessed.costs),

@@ -22,7 +22,7 @@ pub use cost::{CostLineView, CostView, DecidesView, RivalCostView, RivalLineView
 pub use effect::{
     BandView, EffectSourceView, EffectTotalView, GradeView, GroupEffectView, GroupHeatView,
     LegEffectsView, LegWayView, MeansView, MissingInputView, NarrowsView, NotAssessedView,
-    SoilSpreadView, SpreadView, TrialView,
+    SoilSpreadView, SpreadView, StressPointView, StressProfileView, TrialView,
 };
 pub use ladder::{
     AxleGroupView, CellView, FixedGroupView, LimitView, MorningView, RungView, StackView,
@@ -97,6 +97,9 @@ pub struct PlanView {
     /// The same over the whole haul, by way, the plan first.
     #[serde(default)]
     pub effect_totals: Vec<EffectTotalView>,
+    /// Stress over depth under the laden truck, on the leg where the plan changes the patch most.
+    #[serde(default)]
+    pub stress_profiles: Vec<StressProfileView>,
     /// Sources of the effects.
     #[serde(default)]
     pub effect_sources: Vec<EffectSourceView>,

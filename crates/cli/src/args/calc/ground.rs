@@ -99,6 +99,9 @@ pub struct ConeIndexArgs {
     /// Deflection over section height, on hard ground: 0.15 or 15%
     #[arg(long, value_name = "RATIO")]
     pub deflection_ratio: Given<Ratio>,
+    /// Section height of the tires: gives the limiting cone index of another author beside
+    #[arg(long)]
+    pub section_height: Option<Given<Length>>,
     /// Driven axles [default: all]
     #[arg(long, value_name = "NUMBER", value_parser = value_parser!(u32).range(0..=50))]
     pub driven_axles: Option<u32>,

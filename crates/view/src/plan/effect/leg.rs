@@ -265,7 +265,7 @@ pub(in crate::plan) fn leg(haul: &HaulCycle, found: &LegEffects) -> LegEffectsVi
         leg: leg.name.clone(),
         from_km: leg.from.as_km(),
         to_km: leg.to.as_km(),
-        surface: crate::run::surface(leg.surface).to_owned(),
+        surface: crate::route::surface(leg.surface).to_owned(),
         run: match found.run {
             Run::Empty => "empty",
             Run::Laden => "laden",

@@ -1,0 +1,53 @@
+//! Effects of a plan as bars against other ways to run, and stress in the ground over depth.
+
+mod bars;
+mod depth;
+mod style;
+
+use language::{Format, Texts};
+use view::PlanView;
+
+use crate::strip::{ChartError, Reader};
+use crate::svg::{Frame, Svg, Type, at};
+
+/// Width of the page.
+const WIDTH: f64 = 1200.0;
+/// Edge that nothing passes.
+const EDGE: f64 = 24.0;
+
+/// Draws the effects of a plan as one SVG document, 1200 px wide, in the reader's units.
+///
+/// Above, a line for each leg and run: patch, what the road feels and rolling resistance over those
+/// at full pressure, by way to run, each with its band. Below, stress over depth under the laden
+/// truck where the plan changes the patch most. Ways differ by pattern and mark, not by color.
+///
+/// # Errors
+/// [`ChartError`] for a plan without effects and for a missing text.
+pub fn effects_chart(
+    plan: &PlanView,
+    texts: &Texts,
+    format: &Format,
+) -> Result<String, ChartError> {
+    let reader = Reader { texts, format };
+    if plan.effects.is_empty() {
+        return Err(ChartError::NoEffects { haul: plan.haul.clone() });
+    }
+    let rows = bars::rows(plan);
+    let legend = bars::TOP - 34.0;
+    let depth_top = bars::TOP + rows.len() as f64 * bars::ROW + 96.0;
+    let panels = depth::panels(plan);
+    let height = depth_top + depth::height(&panels) + EDGE;
+
+    let title = reader.word("chart-effects-title")?;
+    let description = reader.word("chart-effects-description")?;
+    let mut svg = Svg::new(WIDTH, height, &title, &description);
+    style::patterns(&mut svg);
+    svg.rect(Frame { left: 0.0, top: 0.0, right: WIDTH, bottom: height }, "#fff", None);
+    svg.text(at(EDGE, 34.0), &title, Type::of_size(20.0).bold());
+    let haul = [("haul", plan.haul.as_str().into()), ("route", plan.route.as_str().into())];
+    svg.text(at(EDGE, 56.0), &reader.filled("chart-strip-haul", &haul)?, Type::of_size(13.0));
+    style::legend(&mut svg, reader, legend - 24.0)?;
+    bars::draw(&mut svg, reader, &rows)?;
+    depth::draw(&mut svg, reader, &panels, depth_top)?;
+    Ok(svg.finish())
+}
