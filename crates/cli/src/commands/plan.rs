@@ -174,5 +174,6 @@ fn draw_effects(
     let chart = report::effects_chart(plan, &words.texts, &words.format).map_err(Failure::input)?;
     survey::replace(file, chart.as_bytes()).map_err(Failure::input)?;
     let written = words.fill("plan-chart-written", &[("file", &file.display())]);
-    terminal.talk(&format!("{written}\n"))
+    terminal.talk(&format!("{written}\n"))?;
+    Ok(())
 }

@@ -46,7 +46,7 @@ pub fn effects_chart(
     svg.text(at(EDGE, 34.0), &title, Type::of_size(20.0).bold());
     let haul = [("haul", plan.haul.as_str().into()), ("route", plan.route.as_str().into())];
     svg.text(at(EDGE, 56.0), &reader.filled("chart-strip-haul", &haul)?, Type::of_size(13.0));
-    style::legend(&mut svg, reader, legend - 24.0)?;
+    style::legend(&mut svg, reader, legend - 46.0)?;
     bars::draw(&mut svg, reader, &rows)?;
     depth::draw(&mut svg, reader, &panels, depth_top)?;
     Ok(svg.finish())
