@@ -39,7 +39,7 @@ pub fn cone_index(format: &Format, index: Stress, round: Round) -> Amount {
         UnitProfile::Si | UnitProfile::MetricBar => (index.as_kpa(), "kPa"),
     };
     let decimals = u8::from(unit == "psi");
-    Amount { number: format.number(number, decimals, round), unit }
+    format.in_unit(number, decimals, round, unit)
 }
 
 /// Something added.

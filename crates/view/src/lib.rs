@@ -40,10 +40,10 @@ pub use plan::{
     AxleGroupView, BandView, CautionView, CellView, ChangePointView, ConsequenceView, CostLineView,
     CostView, CycleView, DecidesView, EffectSourceView, EffectTotalView, FixedGroupView, GradeView,
     GroupEffectView, GroupHeatView, LadderSearchView, LadenOptionView, LegEffectsView, LegWayView,
-    LimitView, MeansView, MeasuredView, MissingInputView, MorningView, NarrowsView, NotAssessedView, PhaseView,
-    PlanDocument, PlanView, PricesView, RivalCostView, RivalLineView, RungView, SoilSpreadView,
-    SpreadView, StackView, StressPointView, StressProfileView, TermCostsView, TermsView, TrialView,
-    WayView,
+    LimitView, MeansView, MeasuredView, MissingInputView, MorningView, NarrowsView,
+    NotAssessedView, PhaseView, PlanDocument, PlanView, PricesView, RivalCostView, RivalLineView,
+    RungView, SoilSpreadView, SpreadView, StackView, StressPointView, StressProfileView,
+    TermCostsView, TermsView, TrialView, WayView,
 };
 pub use practice::{
     ActedView, EventView, PracticeDocument, PriceLineView, TallyView, VerdictDocument,

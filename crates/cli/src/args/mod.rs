@@ -8,6 +8,7 @@ mod logs;
 mod make;
 mod report;
 mod practice;
+mod report;
 mod road;
 mod survey;
 
@@ -30,6 +31,7 @@ pub use logs::{ImportArgs, LogTiming, LogsAction, ShowArgs};
 pub use make::{DriverFlag, MakeArgs};
 pub use report::{PaperFormat, ReportArgs};
 pub use practice::PracticeArgs;
+pub use report::{PaperFormat, ReportArgs};
 pub use road::{AskArgs, CapArgs, NowArgs, Question, ReadFlag, TrailerFlag};
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};
 

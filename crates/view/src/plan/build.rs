@@ -4,9 +4,7 @@ use model::haul_cycle::LadenDirection;
 use plan::Detail;
 use study::{Assessed, Planned, assess};
 
-use super::{
-    MeasuredView, PlanDocument, PlanView, caution, change, cost, effect, ladder, search,
-};
+use super::{MeasuredView, PlanDocument, PlanView, caution, change, cost, effect, ladder, search};
 
 impl PlanDocument {
     /// Makes the document; effects and cost are worked out here, at the usual detail.
