@@ -6,7 +6,6 @@ mod issue;
 mod logs;
 #[cfg(feature = "logs")]
 mod make;
-mod report;
 mod practice;
 mod report;
 mod road;
@@ -29,7 +28,6 @@ pub use logs::LogsArgs;
 pub use logs::{ImportArgs, LogTiming, LogsAction, ShowArgs};
 #[cfg(feature = "logs")]
 pub use make::{DriverFlag, MakeArgs};
-pub use report::{PaperFormat, ReportArgs};
 pub use practice::PracticeArgs;
 pub use report::{PaperFormat, ReportArgs};
 pub use road::{AskArgs, CapArgs, NowArgs, Question, ReadFlag, TrailerFlag};

@@ -28,7 +28,7 @@ pub(super) fn run(
     // The nominal change points are enough to practise on, and are there at once.
     let detail = Detail { samples: 0, ..Detail::default() };
     let haul = args.haul.as_deref();
-    let all = planned(&opened, haul, Ladder::Surveyed, &detail, &words, terminal)?;
+    let all = planned(opened.survey.as_ref(), haul, Ladder::Surveyed, &detail, &words, terminal)?;
     let one = match &all[..] {
         [] => return Ok(Outcome::Problems),
         [one] => one,

@@ -63,3 +63,16 @@ chart-legend-change = del punto de cambio hasta donde el cambio debe estar compl
 chart-legend-changing = barra: hay un cambio en curso
 chart-legend-landmark = punto de referencia
 chart-legend-lay-by = apartadero
+
+# Gráficos de lo que cambia un plan.
+chart-effects-title = Lo que cambia el plan
+chart-effects-description = Arriba, barras de huella de contacto, desgaste o rodera del camino y resistencia a la rodadura sobre las de presión plena, para cada tramo y viaje y cada forma de andar, con sus bandas. Abajo, esfuerzo vertical en el suelo según la profundidad bajo el camión cargado.
+chart-effects-band = Las barras van de presión plena (1) a la relación esperada; los bigotes, de bajo a alto.
+chart-effects-patch = Huella de contacto, relación
+chart-effects-road = Rodera o desgaste del camino, relación
+chart-effects-rolling = Resistencia a la rodadura, relación
+chart-effects-unknown = no se dio: vea Por llenar
+chart-effects-depth = Esfuerzo en el suelo bajo el camión cargado: { $leg }
+chart-effects-depth-note = Las líneas son el esfuerzo esperado; la sombra, la banda del plan de suelo firme a blando. Desde 30 cm hacia abajo las mediciones casi no hallaron efecto de la presión; ahí manda la carga.
+chart-effects-stress = esfuerzo
+chart-effects-below = profundidad

@@ -63,3 +63,16 @@ chart-legend-change = vaihtokohdasta sinne, missä muutoksen pitää olla valmis
 chart-legend-changing = palkki: muutos on käynnissä
 chart-legend-landmark = maamerkki
 chart-legend-lay-by = levähdyspaikka
+
+# Kuvat siitä, mitä suunnitelma muuttaa.
+chart-effects-title = Mitä suunnitelma muuttaa
+chart-effects-description = Ylhäällä palkit: kosketuspinta, tien kuluma tai ura ja vierintävastus verrattuna täyteen paineeseen, joka osuudelle, ajolle ja ajotavalle, haarukoineen. Alhaalla pystyjännitys maassa syvyyden mukaan kuormatun auton alla.
+chart-effects-band = Palkit kulkevat täydestä paineesta (1) odotettuun suhteeseen; viivat matalasta korkeaan.
+chart-effects-patch = Kosketuspinta, suhde
+chart-effects-road = Tien ura tai kuluma, suhde
+chart-effects-rolling = Vierintävastus, suhde
+chart-effects-unknown = ei annettu: katso Täydennettävä
+chart-effects-depth = Jännitys maassa kuormatun auton alla: { $leg }
+chart-effects-depth-note = Viivat ovat odotettu jännitys, varjo suunnitelman haarukka kovasta pehmeään maahan. Syvyydestä 0,3 m alas mittaukset eivät juuri löytäneet paineen vaikutusta; siellä kuorma ratkaisee.
+chart-effects-stress = jännitys
+chart-effects-below = syvyys

@@ -63,3 +63,16 @@ chart-legend-change = du point de changement à l'endroit où le changement doit
 chart-legend-changing = barre : un changement est en cours
 chart-legend-landmark = repère
 chart-legend-lay-by = halte
+
+# Graphiques de ce qu'un plan change.
+chart-effects-title = Ce que le plan change
+chart-effects-description = En haut, barres de la surface de contact, de l'usure ou de l'ornière de la route et de la résistance au roulement sur celles à pleine pression, pour chaque tronçon et trajet et chaque façon de rouler, avec leurs fourchettes. En bas, contrainte verticale dans le sol selon la profondeur sous le camion chargé.
+chart-effects-band = Les barres vont de la pleine pression (1) au rapport attendu; les moustaches, du bas au haut.
+chart-effects-patch = Surface de contact, rapport
+chart-effects-road = Ornière ou usure de la route, rapport
+chart-effects-rolling = Résistance au roulement, rapport
+chart-effects-unknown = non donné : voir À remplir
+chart-effects-depth = Contrainte dans le sol sous le camion chargé : { $leg }
+chart-effects-depth-note = Lignes : contrainte attendue; ombre : fourchette du plan, du sol ferme au sol mou. À partir de 0,3 m de profondeur, les mesures n'ont trouvé presque aucun effet de la pression; la charge y commande.
+chart-effects-stress = contrainte
+chart-effects-below = profondeur

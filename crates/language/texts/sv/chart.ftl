@@ -63,3 +63,16 @@ chart-legend-change = från bytespunkten till där bytet måste vara klart
 chart-legend-changing = stapel: ett byte pågår
 chart-legend-landmark = landmärke
 chart-legend-lay-by = vägficka
+
+# Diagram över vad en plan ändrar.
+chart-effects-title = Vad planen ändrar
+chart-effects-description = Överst staplar för kontaktyta, vägens slitage eller spår, och rullmotstånd jämfört med fullt tryck, för varje delsträcka, körning och körsätt, med sina band. Nederst lodrät spänning i marken över djupet under den lastade bilen.
+chart-effects-band = Staplar går från fullt tryck (1) till väntad kvot; streck från lågt till högt.
+chart-effects-patch = Kontaktyta, kvot
+chart-effects-road = Vägens spår eller slitage, kvot
+chart-effects-rolling = Rullmotstånd, kvot
+chart-effects-unknown = ej angivet: se Att fylla i
+chart-effects-depth = Spänning i marken under den lastade bilen: { $leg }
+chart-effects-depth-note = Linjer är väntad spänning, skuggan planens band från fast till mjuk mark. Från 0,3 m och neråt fann mätningar nästan ingen verkan av trycket; där styr lasten.
+chart-effects-stress = spänning
+chart-effects-below = djup

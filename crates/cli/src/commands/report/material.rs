@@ -83,7 +83,8 @@ fn draft(
     terminal: Terminal,
 ) -> Result<Option<Gathered>, Failure> {
     let detail = Detail::default();
-    let planned = planned(opened, Some(name), Ladder::Surveyed, &detail, words, terminal)?;
+    let planned =
+        planned(opened.survey.as_ref(), Some(name), Ladder::Surveyed, &detail, words, terminal)?;
     let Some(one) = planned.first() else { return Ok(None) };
     let plan = PlanDocument::new(&planned[..1]).plans.remove(0);
     Ok(Some(Gathered {

@@ -3,12 +3,12 @@
 use language::Round;
 use view::{BandView, CostLineView, CostView, PlanView};
 
-use super::cells::Extent;
 use super::effects::band;
 use super::head;
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::paragraph;
 use crate::words::Words;
+use report::cells::Extent;
 
 /// Figures told on the short page.
 const DECIDING: usize = 3;

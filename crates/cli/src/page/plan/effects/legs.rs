@@ -4,12 +4,12 @@ use language::Round;
 use view::{GradeView, LegEffectsView, LegWayView, MeansView, NotAssessedView, PlanView};
 
 use super::bands::{percent, ratio};
-use crate::page::plan::cells::Extent;
 use crate::page::quantities::chainage;
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
+use report::cells::Extent;
 
 /// The table by leg, and what is said of it.
 pub fn legs(plan: &PlanView, extent: Extent, words: &Words) -> String {

@@ -12,10 +12,10 @@ pub use missing::missing;
 
 use view::PlanView;
 
-use super::cells::Extent;
 use super::head;
 use crate::page::text::paragraph;
 use crate::words::Words;
+use report::cells::Extent;
 
 /// Effects, short or whole.
 pub fn effects(plan: &PlanView, extent: Extent, words: &Words) -> String {

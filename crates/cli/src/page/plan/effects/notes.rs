@@ -4,9 +4,9 @@ use language::Round;
 use view::{GroupEffectView, PlanView, TrialView};
 
 use super::legs::refused;
-use crate::page::plan::cells::Extent;
 use crate::page::text::paragraph;
 use crate::words::Words;
+use report::cells::Extent;
 
 /// Notes, and the trials.
 pub fn notes(plan: &PlanView, extent: Extent, words: &Words) -> String {
