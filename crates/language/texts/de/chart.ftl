@@ -63,3 +63,16 @@ chart-legend-change = vom Wechselpunkt bis dahin, wo der Wechsel fertig sein mus
 chart-legend-changing = Balken: ein Wechsel läuft
 chart-legend-landmark = Merkpunkt
 chart-legend-lay-by = Haltebucht
+
+# Diagramme dessen, was ein Plan ändert.
+chart-effects-title = Was der Plan ändert
+chart-effects-description = Oben Balken für Aufstandsfläche, Verschleiß oder Spurrinne der Straße und Rollwiderstand, geteilt durch die bei vollem Druck, für jeden Abschnitt, jede Fahrt und jede Fahrweise, mit ihren Bändern. Unten die senkrechte Spannung im Boden über der Tiefe unter dem beladenen Fahrzeug.
+chart-effects-band = Balken gehen vom vollen Druck (1) zum erwarteten Verhältnis; Striche von niedrig bis hoch.
+chart-effects-patch = Aufstandsfläche, Verhältnis
+chart-effects-road = Spurrinne oder Verschleiß, Verhältnis
+chart-effects-rolling = Rollwiderstand, Verhältnis
+chart-effects-unknown = keine Angabe: siehe Auszufüllen
+chart-effects-depth = Spannung im Boden unter dem beladenen Fahrzeug: { $leg }
+chart-effects-depth-note = Linien sind die erwartete Spannung, die Fläche das Band des Plans von festem bis weichem Boden. Ab 0,3 m Tiefe fanden Messungen fast keine Wirkung des Drucks; dort bestimmt die Last.
+chart-effects-stress = Spannung
+chart-effects-below = Tiefe

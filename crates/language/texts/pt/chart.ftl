@@ -63,3 +63,16 @@ chart-legend-change = do ponto de mudança até onde a mudança deve estar compl
 chart-legend-changing = barra: há uma mudança em curso
 chart-legend-landmark = marco
 chart-legend-lay-by = recuo
+
+# Gráficos do que um plano muda.
+chart-effects-title = O que o plano muda
+chart-effects-description = Acima, barras de área de contato, desgaste ou trilha da estrada e resistência ao rolamento, divididos pelos da pressão plena, para cada trecho, viagem e modo de rodar, com suas bandas. Abaixo, a tensão vertical no solo pela profundidade sob o caminhão carregado.
+chart-effects-band = As barras vão da pressão plena (1) à razão esperada; os traços, de baixo a alto.
+chart-effects-patch = Área de contato, razão
+chart-effects-road = Trilha ou desgaste da estrada, razão
+chart-effects-rolling = Resistência ao rolamento, razão
+chart-effects-unknown = não informado: veja A preencher
+chart-effects-depth = Tensão no solo sob o caminhão carregado: { $leg }
+chart-effects-depth-note = As linhas são a tensão esperada, a sombra é a banda do plano, de solo firme a mole. De 0,3 m para baixo as medições quase não acharam efeito da pressão; ali manda a carga.
+chart-effects-stress = tensão
+chart-effects-below = profundidade

@@ -11,7 +11,8 @@ pub(in crate::paper) fn made() -> (PlanView, RouteView, NowTableDocument) {
     let haul = example::haul();
     let detail = plan::Detail { samples: 0, ..plan::Detail::default() };
     let plan = plan::Plan::of(&haul, &detail).unwrap();
-    let planned = study::Planned { haul, plan, search: None };
+    let planned =
+        study::Planned { haul, plan, search: None, planned_for: study::PlannedFor::default() };
     let route = RouteView::from(&planned.haul);
     let view = PlanDocument::new(std::slice::from_ref(&planned)).plans.remove(0);
     let row = |channel: &String, psi: f64, speeds: [Option<f64>; 2]| NowRowView {
