@@ -70,7 +70,7 @@ fn made() -> Made {
         km: Vec::with_capacity(ROWS),
         kmh: Vec::with_capacity(ROWS),
         load: Vec::with_capacity(ROWS),
-        kpa: vec![Vec::with_capacity(ROWS); CHANNELS],
+        kpa: vec![Vec::new(); CHANNELS],
         celsius: Vec::with_capacity(ROWS),
         quality: vec![Quality::Value; ROWS],
     };

@@ -38,8 +38,14 @@ pub(super) fn run(
     let words = Words::of_survey(global, opened.survey.as_ref(), terminal)?;
     tell_problems(&opened, &words, terminal)?;
     let detail = Detail { samples: 0, ..Detail::default() };
-    let hauls =
-        planned(&opened, args.haul.as_deref(), Ladder::Surveyed, &detail, &words, terminal)?;
+    let hauls = planned(
+        opened.survey.as_ref(),
+        args.haul.as_deref(),
+        Ladder::Surveyed,
+        &detail,
+        &words,
+        terminal,
+    )?;
     let one = match hauls.as_slice() {
         [] => return Ok(Outcome::Problems),
         [one] => one,

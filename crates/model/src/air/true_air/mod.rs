@@ -217,8 +217,10 @@ impl TrueAir {
                 Ok(channel)
             })
             .collect::<Result<_, NetworkError>>()?;
+        let mut compressor = supply.compressor;
+        compressor.displacement = compressor.displacement * supply.measured_delivery;
         Ok(Self {
-            compressor: supply.compressor,
+            compressor,
             governor: supply.governor,
             protection: (supply.protection.shuts, supply.protection.opens),
             to_reserve: single(supply.protection.restriction),
@@ -286,7 +288,7 @@ fn feed(channel: usize, spec: &ChannelSpec, tires: usize) -> Result<SeriesCurve,
     for element in &spec.wheel_end {
         let one =
             element.restriction().map_err(|error| NetworkError::Restriction { channel, error })?;
-        path.push(one.scaled(1.0 / tires as f64));
+        path.push(one.scaled(spec.conductance / tires as f64));
     }
     Ok(SeriesCurve::new(&path).unwrap_or_else(|EmptyPath| single(OPEN_PORT)))
 }
@@ -300,9 +302,9 @@ fn made_ready(
 ) -> Result<Channel, NetworkError> {
     let mut path = Vec::with_capacity(spec.path.len() + 1);
     for element in &spec.path {
-        path.push(
-            element.restriction().map_err(|error| NetworkError::Restriction { channel, error })?,
-        );
+        let one =
+            element.restriction().map_err(|error| NetworkError::Restriction { channel, error })?;
+        path.push(one.scaled(spec.conductance));
     }
     let fill = (1..=channels)
         .map(|at_once| {
@@ -315,7 +317,7 @@ fn made_ready(
         })
         .collect();
     path.reverse();
-    path.push(spec.exhaust);
+    path.push(spec.exhaust.scaled(spec.conductance));
     let vent = SeriesCurve::new(&path).map_err(|EmptyPath| NetworkError::NoPath(channel))?;
     Ok(Channel {
         fill,

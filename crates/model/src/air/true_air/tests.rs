@@ -39,6 +39,7 @@ fn supply() -> AirSupply {
             restriction: part(9.0),
         },
         reserve_volume: None,
+        measured_delivery: 1.0,
     }
 }
 
@@ -51,6 +52,7 @@ fn spec(closes_below: Option<f64>) -> ChannelSpec {
         tire_volume: TIRE * 8.0,
         closes_below: closes_below.map(kpa),
         line_volume: Volume::from_l(1.5),
+        conductance: 1.0,
     }
 }
 
