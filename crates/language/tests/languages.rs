@@ -225,10 +225,12 @@ fn texts_of(language: &str, file: &str) -> PathBuf {
 #[test]
 fn spanish_texts_hold_no_decimal_number() {
     for (key, shape) in shapes("es") {
-        let characters: Vec<char> = shape.source.chars().collect();
+        // The number of the rule is a name, not a decimal number.
+        let source = shape.source.replace("1910.177", "");
+        let characters: Vec<char> = source.chars().collect();
         let decimal = characters.windows(3).any(|three| {
             three[0].is_ascii_digit() && matches!(three[1], '.' | ',') && three[2].is_ascii_digit()
         });
-        assert!(!decimal || key == "caution-service-rule", "{key}: {}", shape.source);
+        assert!(!decimal, "{key}: {}", shape.source);
     }
 }

@@ -71,7 +71,8 @@ pub fn driven_by(survey: &Survey, numbers: &[String]) -> Result<Survey, NamedErr
         }
     }
     let driven = survey.driven_by(&units);
-    if driven.hauls.is_empty() {
+    // Without a sound haul it is the survey that stands in the way, not the units.
+    if driven.hauls.is_empty() && !survey.hauls.is_empty() {
         let runs = |unit: &&Unit| survey.bases.values().any(|basis| basis.has_place_for(unit));
         return Err(NamedError::InNoCombination {
             units: units.iter().map(|unit| (unit.number.clone(), unit.vehicle.clone())).collect(),

@@ -42,8 +42,8 @@ pub struct MakeArgs {
     #[arg(long, value_name = "NAME")]
     pub haul: Option<String>,
     /// Fleet numbers of the trucks [default: the first of the register that drives the haul]
-    #[arg(long = "unit", value_name = "NUMBERS", value_delimiter = ',')]
-    pub units: Vec<String>,
+    #[arg(long, value_name = "NUMBERS", value_delimiter = ',')]
+    pub unit: Vec<String>,
     /// First day
     #[arg(long, value_name = "DATE", default_value = "2026-01-12")]
     pub date: Date,

@@ -102,7 +102,7 @@ fn checked(args: &MakeArgs) -> Result<MakeOrder, Failure> {
         .map_err(Failure::call)?;
     Ok(MakeOrder {
         folder: args.out.clone().unwrap_or_default(),
-        units: args.units.clone(),
+        units: args.unit.clone(),
         first_day: args.date,
         days: args.days,
         starts: args.starts,

@@ -178,16 +178,26 @@ pub fn make_logs(
             }
         }
     }
-    std::fs::create_dir_all(&order.folder)
-        .map_err(|source| MakeError::Refused { path: order.folder.clone(), source })?;
     let files = survey.and_then(|survey| survey.bases.get(&haul.name)).map(|basis| &basis.files);
     let line = Line::of_haul(&opened.folder, files.into_iter().flatten(), haul.route.length());
     let courses = Course::of_haul(haul, CELL, &DrivingStyle::default())?;
     let maker = Maker { planned, order, line: &line, courses: &courses };
+    // Every fault finds its place before anything is written.
+    jobs.iter().try_for_each(|job| maker.prepared(job).map(drop))?;
+    std::fs::create_dir_all(&order.folder)
+        .map_err(|source| MakeError::Refused { path: order.folder.clone(), source })?;
     jobs.par_iter()
         .enumerate()
         .map(|(number, job)| maker.make(job, &|share| progress(number, share)))
         .collect()
+}
+
+/// A truck made ready for one log.
+struct Prepared {
+    truck: TrueTruck,
+    variation: Variation,
+    sensed: Vec<bool>,
+    sorted: Sorted,
 }
 
 /// One log to make.
@@ -259,10 +269,7 @@ impl Maker<'_> {
             .as_ref()
             .map_err(|why| MakeError::NotDriven { haul: haul.name.clone(), why: why.clone() })?;
         let set = plan.ladder.set_pressures(haul);
-        let variation = self.variation(job);
-        let truck = TrueTruck::new(haul, &set, &variation)?;
-        let sensed = job.hauling.sensed(&haul.combination, &truck);
-        let sorted = self.sorted(&truck, &sensed)?;
+        let Prepared { truck, variation, sensed, sorted } = self.prepared(job)?;
         let run = &haul.spread.run;
         let driver = Driver {
             habit: order.driver,
@@ -391,6 +398,16 @@ impl Maker<'_> {
             engine_speed: factor(job.seed, spread.run.engine_speed, "run: engine speed"),
             ambient: spread.run.ambient * normal(job.seed, 0, "run: ambient"),
         }
+    }
+
+    /// The truck of a job, which of its tires have sensors, and its faults in their places.
+    fn prepared(&self, job: &Job<'_>) -> Result<Prepared, MakeError> {
+        let (haul, plan) = (&self.planned.haul, &self.planned.plan);
+        let variation = self.variation(job);
+        let truck = TrueTruck::new(haul, &plan.ladder.set_pressures(haul), &variation)?;
+        let sensed = job.hauling.sensed(&haul.combination, &truck);
+        let sorted = self.sorted(&truck, &sensed)?;
+        Ok(Prepared { truck, variation, sensed, sorted })
     }
 
     fn sorted(&self, truck: &TrueTruck, sensed: &[bool]) -> Result<Sorted, PlacingError> {
