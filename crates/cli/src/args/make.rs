@@ -65,7 +65,7 @@ pub struct MakeArgs {
     /// How many of a hundred changes the forgetful driver leaves out [default: 25]
     #[arg(long, value_name = "PERCENT", value_parser = clap::value_parser!(u8).range(0..=100))]
     pub forgets: Option<u8>,
-    /// A fault, as KIND[@PLACE][=SIZE][,from=TIME][,for=TIME]; may be given again
+    /// A fault, such as tire-leak@drive=1mm,from=2h,for=1h; may be given again
     #[arg(long = "fault", value_name = "FAULT")]
     pub faults: Vec<String>,
     /// Show every fault that can be asked for, and make nothing
