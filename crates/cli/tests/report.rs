@@ -2,6 +2,8 @@
 
 mod common;
 
+use std::path::Path;
+
 use common::{airtide, airtide_in, with_starter};
 
 #[test]
@@ -45,6 +47,43 @@ fn an_issued_plan_is_printed_under_its_number_and_a_stale_one_is_refused() {
         "{}",
         stale.err
     );
+}
+
+#[test]
+fn papers_for_the_workshop_say_what_the_survey_states_and_leave_room_for_what_is_found() {
+    let folder = with_starter();
+    for kind in ["setup-sheet", "commissioning-record", "service-list", "approval-request"] {
+        let call = ["report", "fleet", kind, "--format", "html", "--units", "si"];
+        let ran = airtide_in(folder.path(), &call);
+        assert!(ran.code <= 1, "{kind}: {}", ran.err);
+        let told = match kind {
+            "setup-sheet" => "Takes no air for tires while brake pressure is under",
+            "commissioning-record" => "They differ by",
+            "service-list" => "common practice, no source",
+            _ => "Approved, cold, kPa",
+        };
+        assert!(ran.out.contains(told), "{kind}: {}", ran.out);
+    }
+}
+
+#[test]
+fn a_recovery_procedure_that_no_maker_approved_is_refused_with_what_is_missing() {
+    let folder = with_starter();
+    let ran = airtide_in(folder.path(), &["report", "fleet", "recovery-procedure", "-o", "r.html"]);
+    assert_eq!(ran.code, 1);
+    for told in ["no tire maker approved rung", "Missing:", "approvals/", "waits for help"] {
+        assert!(ran.err.contains(told), "{}", ran.err);
+    }
+    assert!(!folder.path().join("r.html").exists());
+}
+
+#[test]
+fn an_approved_lowest_rung_gives_a_recovery_procedure() {
+    let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo/ridge-logs");
+    let demo = demo.display().to_string();
+    let ran = airtide(&["report", &demo, "recovery-procedure", "--format", "html"]);
+    assert!(ran.out.contains("rung spur may be used to get out, empty, laden"), "{}", ran.err);
+    assert!(ran.out.contains("no number is made up on the phone"));
 }
 
 #[test]

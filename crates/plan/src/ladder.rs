@@ -96,6 +96,17 @@ impl Ladder {
     }
 }
 
+#[cfg(test)]
+impl Ladder {
+    /// The same with every cell that has a value approved by the maker.
+    pub(crate) fn approved(mut self) -> Self {
+        for cell in self.cells.iter_mut().filter(|cell| cell.set.is_some()) {
+            cell.approval = crate::Approval::Maker;
+        }
+        self
+    }
+}
+
 fn rated_pressure(haul: &HaulCycle, channel: usize) -> GaugePressure {
     haul.combination
         .groups_of(channel)

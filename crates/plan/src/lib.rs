@@ -20,6 +20,7 @@ pub mod search;
 pub mod sections;
 pub mod window;
 mod workers;
+pub mod yard;
 
 pub use haul::chance;
 

@@ -1,12 +1,13 @@
 //! What to ask the maker of a tire: every load and speed it is run at, and the pressure wanted there.
 
 use model::haul_cycle::HaulCycle;
+use model::tire::load_inflation::USUAL_LOWEST_TABLE_PRESSURE;
 use model::tire::{Fitment, Tire};
 use quantity::{ColdPressure, Length, Mass, Speed, Time};
 
 use crate::Plan;
 use crate::sections::wanted_rung;
-use crate::window::{Approval, CellId, worst_tire};
+use crate::window::{Approval, CellId, MinimumKind, Window, worst_tire};
 
 /// One load and speed that a tire is run at, on one group of axles.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,6 +32,9 @@ pub struct RequestLine {
     pub hold: Option<Time>,
     /// Lowest cold pressure wanted: nothing else asks for more; unknown where no window is left.
     pub wanted: Option<ColdPressure>,
+    /// What a published table gives for the load and speed; `None` under its lowest row, or where
+    /// the maker's own rows stand in its place.
+    pub table: Option<ColdPressure>,
     /// Cold pressure that the plan holds.
     pub held: Option<ColdPressure>,
     /// What the ground would like at most, where that is less than what is held.
@@ -85,6 +89,7 @@ pub fn lines(haul: &HaulCycle, plan: &Plan, tire: &Tire) -> Vec<RequestLine> {
                     stay: stay.map(|stay| stay.road),
                     hold: stay.map(|stay| stay.time),
                     wanted: window.map(|window| window.governing_minimum().pressure),
+                    table: window.and_then(|window| table(window, group, tire)),
                     held,
                     ground: window
                         .and_then(|window| window.ground_advice())
@@ -96,6 +101,17 @@ pub fn lines(haul: &HaulCycle, plan: &Plan, tire: &Tire) -> Vec<RequestLine> {
         }
     }
     found
+}
+
+/// What a published table gives for a group; nothing where that lies under its lowest row.
+fn table(window: &Window, group: usize, tire: &Tire) -> Option<ColdPressure> {
+    let lowest_row = tire.lowest_table_pressure.unwrap_or(USUAL_LOWEST_TABLE_PRESSURE);
+    let of_table = |kind| matches!(kind, MinimumKind::LoadTable | MinimumKind::RestrictedSpeed);
+    let limits = window.minimum.iter().filter(|limit| limit.group == group && of_table(limit.kind));
+    limits
+        .map(|limit| limit.pressure)
+        .max_by(ColdPressure::total_cmp)
+        .filter(|pressure| *pressure >= lowest_row)
 }
 
 /// Road of a run that wants a rung.

@@ -41,6 +41,7 @@ fn permitted(haul: &mut HaulCycle) {
     for leg in &mut haul.route.legs {
         leg.permit = Some(Permit {
             number: "7".into(),
+            authority: "road office".into(),
             minimum: Some(StatedPressure::Cold(psi(86.0))),
             tolerance: None,
             evidence_interval: None,

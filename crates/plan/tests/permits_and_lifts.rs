@@ -14,6 +14,7 @@ fn permitted(minimum: Option<StatedPressure>, maximum: Option<StatedPressure>) -
     for leg in &mut haul.route.legs {
         leg.permit = Some(Permit {
             number: "88".into(),
+            authority: "road office".into(),
             minimum,
             maximum,
             tolerance: None,

@@ -47,23 +47,14 @@ const SCALES: [f64; 5] = [1.0, 0.94, 0.88, 0.82, 0.77];
 /// Sets a document as PDF: tagged, with text that can be selected.
 ///
 /// A document that is meant for so many pages is set smaller until it keeps to them, down to
-/// 77 %; one that still does not takes more pages, and nothing is cut off.
+/// 77 %, then without its page breaks; one that still does not takes more pages, and nothing is cut
+/// off.
 ///
 /// # Errors
 /// [`PressError::MissingGlyph`] for a character the fonts do not have.
 pub fn pdf(document: &Document) -> Result<Pressed, PressError> {
     glyphs::check(document)?;
-    let mut set = set(document, SCALES[0])?;
-    for &scale in &SCALES[1..] {
-        if document.pages.is_none_or(|most| set.pages().len() <= most) {
-            break;
-        }
-        set = self::set(document, scale)?;
-    }
-    // Where even the smallest does not do, there is no reason to strain the eyes.
-    if document.pages.is_some_and(|most| set.pages().len() > most) {
-        set = self::set(document, SCALES[0])?;
-    }
+    let set = fitted(document)?;
     let options = PdfOptions {
         creator: typst::foundations::Smart::Custom(Some("Airtide".to_owned())),
         ..PdfOptions::default()
@@ -72,8 +63,25 @@ pub fn pdf(document: &Document) -> Result<Pressed, PressError> {
     Ok(Pressed { pdf, pages: set.pages().len() })
 }
 
-fn set(document: &Document, scale: f64) -> Result<PagedDocument, PressError> {
-    let world = PaperWorld::new(page::json(document, scale));
+/// The largest text that keeps to the pages: each with what belongs on it, else running on; and where
+/// nothing does, there is no reason to strain the eyes.
+fn fitted(document: &Document) -> Result<PagedDocument, PressError> {
+    let natural = set(document, SCALES[0], true)?;
+    let Some(most) = document.pages.filter(|most| natural.pages().len() > *most) else {
+        return Ok(natural);
+    };
+    let smaller = SCALES[1..].iter().map(|&scale| (scale, true));
+    for (scale, breaks) in smaller.chain(SCALES.map(|scale| (scale, false))) {
+        let set = set(document, scale, breaks)?;
+        if set.pages().len() <= most {
+            return Ok(set);
+        }
+    }
+    Ok(natural)
+}
+
+fn set(document: &Document, scale: f64, breaks: bool) -> Result<PagedDocument, PressError> {
+    let world = PaperWorld::new(page::json(document, scale, breaks));
     typst::compile::<PagedDocument>(&world).output.map_err(|errors| not_set(&errors))
 }
 

@@ -17,10 +17,12 @@ struct Page<'a> {
     text_pt: f64,
     /// Size of figures that are read at arm's length.
     big_pt: f64,
+    /// Whether a page begins where the document says so.
+    breaks: bool,
 }
 
 /// The JSON that the template reads.
-pub(crate) fn json(document: &Document, scale: f64) -> Vec<u8> {
+pub(crate) fn json(document: &Document, scale: f64, breaks: bool) -> Vec<u8> {
     let (width_mm, height_mm) = document.sheet.size_mm();
     let (text, big, margin_mm) = sizes(document.sheet);
     let mut parts = document.language.split('-');
@@ -33,6 +35,7 @@ pub(crate) fn json(document: &Document, scale: f64) -> Vec<u8> {
         margin_mm,
         text_pt: text * scale,
         big_pt: big * scale,
+        breaks,
     };
     serde_json::to_vec(&page).expect("its keys are text and its numbers are finite")
 }

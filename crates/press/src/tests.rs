@@ -85,6 +85,19 @@ fn a_document_keeps_to_its_pages_where_smaller_text_does_and_loses_nothing_where
     assert!(shrunk > 0 && longer > 0);
 }
 
+#[test]
+fn pages_of_a_card_run_on_where_its_two_sides_do_not_hold_them_apart() {
+    let mut blocks = vec![rows(20, "a"), Block::PageBreak];
+    blocks.push(rows(5, "a"));
+    let apart = Document { pages: Some(2), ..document(blocks.clone()) };
+    assert_eq!(pdf(&apart).unwrap().pages, 2);
+    let mut longer = vec![rows(36, "a"), Block::PageBreak];
+    longer.push(rows(12, "a"));
+    let run_on = Document { pages: Some(2), ..document(longer.clone()) };
+    let free = Document { pages: None, ..run_on.clone() };
+    assert_eq!((pdf(&run_on).unwrap().pages, pdf(&free).unwrap().pages), (2, 3));
+}
+
 /// Names of 200 letters, with and without places to break, in every kind of block.
 #[test]
 fn nothing_runs_over_the_edge_of_the_page() {
@@ -103,7 +116,7 @@ fn nothing_runs_over_the_edge_of_the_page() {
     for name in [&solid, &words] {
         let mut document = document(blocks(name));
         document.stamp.about = (*name).clone();
-        let world = PaperWorld::new(page::json(&document, 1.0));
+        let world = PaperWorld::new(page::json(&document, 1.0, true));
         let set = typst::compile::<PagedDocument>(&world).output.unwrap();
         for page in set.pages() {
             let width = page.frame.width().to_pt();

@@ -3,10 +3,13 @@
 //! Nothing here decides or computes anything but units, rounding and where a line or a
 //! word goes on the paper.
 
+pub mod bands;
 pub mod cautions;
 pub mod cells;
 pub mod changes;
+pub mod decided;
 pub mod document;
+pub mod effect_words;
 mod effects;
 pub mod html;
 pub mod paper;

@@ -24,7 +24,7 @@ pub use issue::{
     registered, stale,
 };
 pub use open::{OpenError, Opened};
-pub use planned_for::{MeasuredOn, PlannedFor, driven_by};
+pub use planned_for::{MeasuredOn, PlannedFor, driven_by, units_of};
 pub use planning::{Planned, PlanningError, plan_hauls};
 pub use requests::{ApprovalRequest, HaulLines, approval_requests};
 pub use road::{Named, NamedError, haul_of};

@@ -82,6 +82,16 @@ pub fn driven_by(survey: &Survey, numbers: &[String]) -> Result<Survey, NamedErr
     Ok(driven)
 }
 
+/// Units of the register that have a place in the combination of a haul.
+///
+/// With `assigned` units, those and the trailers that any truck may pull.
+pub fn units_of<'a>(survey: &'a Survey, haul: &str, assigned: &[String]) -> Vec<&'a Unit> {
+    let basis = survey.bases.get(haul);
+    let has_place = |unit: &&Unit| basis.is_some_and(|basis| basis.has_place_for(unit));
+    let drives = |unit: &&Unit| assigned.is_empty() || unit.pool || assigned.contains(&unit.number);
+    survey.fleet.iter().filter(has_place).filter(drives).collect()
+}
+
 fn registered<'a>(survey: &'a Survey, wanted: &str) -> Result<&'a Unit, NamedError> {
     if survey.fleet.is_empty() {
         let combinations = survey.hauls.iter().map(|haul| haul.combination.name.clone());

@@ -18,6 +18,7 @@ mod report;
 mod requests;
 mod route;
 mod run;
+mod setup;
 #[cfg(feature = "logs")]
 mod truth;
 
@@ -51,8 +52,12 @@ pub use practice::{
 pub use problems::{CheckDocument, ProblemView};
 pub use report::ReportDocument;
 pub use requests::{AskedHaulView, AskedLineView, RequestView, RequestsDocument};
-pub use route::{LegView, MarkView, RouteView};
+pub use route::{LegView, MarkView, PermitView, RouteView};
 pub use run::{RunView, SampleView, run_view};
+pub use setup::{
+    AirSupplyView, ControllerView, FittedView, SensorView, SetupView, UnitView, WheelEndView,
+    YardChangeView, YardChannelView,
+};
 #[cfg(feature = "logs")]
 pub use truth::{
     ClockStepView, MadeLogView, MadeLogsDocument, SpanView, TruthChangeView, TruthDocument,

@@ -1,6 +1,6 @@
 //! The document of approval requests, `airtide.requests/1`.
 
-use model::tire::{Fitment, StandardsBody, Tire};
+use model::tire::{AirRetention, Construction, Fitment, StandardsBody, Tire};
 use quantity::{ColdPressure, Length, Time};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -34,6 +34,12 @@ pub struct RequestView {
     pub speed_symbol: String,
     /// `TRA` or `ETRTO`.
     pub body: String,
+    /// `radial` or `bias`.
+    #[serde(default)]
+    pub construction: String,
+    /// Whether it runs with an inner tube.
+    #[serde(default)]
+    pub with_tube: bool,
     /// Rim as stamped; `null` where the survey does not say.
     pub rim: Option<String>,
     /// Highest pressure molded on the sidewall.
@@ -94,6 +100,10 @@ pub struct AskedLineView {
     pub hold_min: Option<f64>,
     /// Lowest cold pressure wanted; `null` where no window is left.
     pub wanted_kpa: Option<f64>,
+    /// What a published table gives, cold; `null` where none covers it or the maker's rows stand in
+    /// its place.
+    #[serde(default)]
+    pub table_kpa: Option<f64>,
     /// Cold pressure that the plan holds.
     pub held_kpa: Option<f64>,
     /// What the ground would like at most, where that is less.
@@ -127,6 +137,12 @@ impl From<&ApprovalRequest> for RequestView {
                 StandardsBody::Etrto => "ETRTO",
             }
             .to_owned(),
+            construction: match tire.construction {
+                Construction::Radial => "radial",
+                Construction::Bias => "bias",
+            }
+            .to_owned(),
+            with_tube: tire.air_retention == AirRetention::TubeType,
             rim: request.rim.clone(),
             molded_maximum_kpa: tire.molded_maximum.as_kpa(),
             rim_maximum_kpa: tire.rim.maximum_pressure.as_kpa(),
@@ -157,6 +173,7 @@ impl From<&HaulLines> for AskedHaulView {
             stay_km: line.stay.map(Length::as_km),
             hold_min: line.hold.map(Time::as_min),
             wanted_kpa: line.wanted.map(ColdPressure::as_kpa),
+            table_kpa: line.table.map(ColdPressure::as_kpa),
             held_kpa: line.held.map(ColdPressure::as_kpa),
             ground_wants_kpa: line.ground.map(ColdPressure::as_kpa),
             approval: approval(line.approval).to_owned(),

@@ -1,7 +1,8 @@
 //! The route of a haul, `airtide.route/1`: what does not change with the plan.
 
 use model::haul_cycle::{HaulCycle, LadenDirection};
-use model::route::Surface;
+use model::route::{Jurisdiction, Permit, StatedPressure, Surface};
+use quantity::{Mass, PressureDifference, Speed, Time};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -18,6 +19,39 @@ pub struct LegView {
     pub surface: String,
     /// Speed limit.
     pub speed_limit_kmh: f64,
+    /// Whose road: `private`, `us-public` or `public`; empty in documents from before it was told.
+    #[serde(default)]
+    pub jurisdiction: String,
+    /// Terms of a permit that covers it.
+    #[serde(default)]
+    pub permit: Option<PermitView>,
+}
+
+/// What an authority allows on a leg.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct PermitView {
+    /// Number or title.
+    pub number: String,
+    /// Authority that gave it.
+    pub authority: String,
+    /// Whether it counts on the day of the plan.
+    pub in_force: bool,
+    /// Last day it counts.
+    pub expires: Option<String>,
+    /// Whether its pressures are those of cold tires; otherwise as a gauge reads them on the road.
+    pub cold: bool,
+    /// Lowest pressure.
+    pub minimum_kpa: Option<f64>,
+    /// Highest pressure.
+    pub maximum_kpa: Option<f64>,
+    /// How far a logged pressure may pass them and still count as kept.
+    pub tolerance_kpa: Option<f64>,
+    /// Highest speed.
+    pub speed_kmh: Option<f64>,
+    /// Highest gross mass.
+    pub gross_mass_kg: Option<f64>,
+    /// Longest time between two logged pressures.
+    pub evidence_interval_s: Option<f64>,
 }
 
 /// A landmark, lay-by or change point on the strip.
@@ -102,8 +136,39 @@ pub(crate) fn legs(haul: &HaulCycle) -> Vec<LegView> {
             to_km: leg.to.as_km(),
             surface: surface(leg.surface).to_owned(),
             speed_limit_kmh: leg.speed_limit.as_kmh(),
+            jurisdiction: jurisdiction(leg.jurisdiction).to_owned(),
+            permit: leg.permit.as_ref().map(permit),
         })
         .collect()
+}
+
+fn jurisdiction(whose: Jurisdiction) -> &'static str {
+    match whose {
+        Jurisdiction::Private => "private",
+        Jurisdiction::UnitedStates => "us-public",
+        Jurisdiction::PublicOther => "public",
+    }
+}
+
+fn permit(permit: &Permit) -> PermitView {
+    let kpa = |stated: StatedPressure| match stated {
+        StatedPressure::Cold(pressure) => pressure.as_kpa(),
+        StatedPressure::AsRead(pressure) => pressure.as_kpa(),
+    };
+    let stated = permit.minimum.or(permit.maximum);
+    PermitView {
+        number: permit.number.clone(),
+        authority: permit.authority.clone(),
+        in_force: permit.in_force,
+        expires: permit.expires.map(|day| day.to_string()),
+        cold: !matches!(stated, Some(StatedPressure::AsRead(_))),
+        minimum_kpa: permit.minimum.map(kpa),
+        maximum_kpa: permit.maximum.map(kpa),
+        tolerance_kpa: permit.tolerance.map(PressureDifference::as_kpa),
+        speed_kmh: permit.speed.map(Speed::as_kmh),
+        gross_mass_kg: permit.gross_mass.map(Mass::as_kg),
+        evidence_interval_s: permit.evidence_interval.map(Time::as_s),
+    }
 }
 
 pub(crate) fn elevation(haul: &HaulCycle) -> Vec<(f64, f64)> {

@@ -20,6 +20,7 @@ card-strip-described = Route { $route } as a strip: surfaces, landmarks, and { $
 card-number = No.
 card-not-driven = This haul cannot be driven as surveyed; no change points are known.
 card-not-complete = NOT COMPLETE IN TIME: hold the lower cap until every channel is complete.
+card-change-told = No. { $number }: { $told }
 card-before-first-move = Before the first move, raise: { $channels }.
 card-laden-after-loading = Loaded: select { $state }, wait until complete on every channel ({ $time }), then move off.
 card-laden-while-loading = While loading: select { $state } ({ $time }). Do not move off before it is complete on every channel.

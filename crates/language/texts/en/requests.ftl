@@ -35,3 +35,24 @@ request-please-days = number, day and last day of your answer, and the tire and 
 request-nothing = Nothing to ask: the maker or the standard stands behind every pressure that these hauls drive.
 request-no-tire = no tire '{ $tire }' needs an answer; those that do: { $tires }
 request-csv-written = Written, to be filled in by the maker: { $file }
+
+# The same as a paper with room for the answer.
+request-of-haul = What we ask, haul { $haul }
+request-construction = Construction
+request-radial-tubeless = radial, tubeless
+request-radial-tube = radial, with tube
+request-bias-tubeless = bias, tubeless
+request-bias-tube = bias, with tube
+request-by-table = By table
+request-table-how = By table: what the row of a published table, with its allowance for low speed, gives for the load and speed. A dash: no table covers it, or your own rows stand in its place. Bold lines have nobody behind them yet.
+request-answer = Your answer
+request-approved = Approved, cold
+request-approved-road = Longest road at once
+request-approved-time = Longest time at once, min
+request-remarks = Remarks
+request-answer-number = Number of the answer
+request-answer-date = Date
+request-answer-expires = Counts until
+request-answer-for = For tire and rim
+request-answer-who = Who answers
+request-answer-signed = Signed

@@ -54,6 +54,8 @@ pub enum StatedPressure {
 pub struct Permit {
     /// Number or title.
     pub number: String,
+    /// Authority that gave it.
+    pub authority: String,
     /// Lowest pressure.
     pub minimum: Option<StatedPressure>,
     /// Highest pressure.

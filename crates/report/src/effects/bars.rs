@@ -3,12 +3,10 @@
 use view::{BandView, LegEffectsView, LegWayView, PlanView};
 
 use super::style::{FULL, LOOKS};
-use super::{EDGE, WIDTH};
+use super::{EDGE, Place};
 use crate::strip::{ChartError, Reader, Scale, fitted};
 use crate::svg::{Anchor, Frame, Svg, Type, at, solid};
 
-/// Where the first line begins.
-pub(super) const TOP: f64 = 168.0;
 /// Height of a line.
 pub(super) const ROW: f64 = 42.0;
 /// Where the panels begin.
@@ -57,12 +55,13 @@ pub(super) fn draw(
     svg: &mut Svg,
     reader: Reader<'_>,
     rows: &[&LegEffectsView],
+    Place { width: across, top }: Place,
 ) -> Result<(), ChartError> {
-    let bottom = TOP + rows.len() as f64 * ROW;
+    let bottom = top + rows.len() as f64 * ROW;
     for (index, leg) in rows.iter().enumerate() {
-        let y = TOP + index as f64 * ROW;
+        let y = top + index as f64 * ROW;
         if index % 2 == 1 {
-            let frame = Frame { left: EDGE, top: y, right: WIDTH - EDGE, bottom: y + ROW };
+            let frame = Frame { left: EDGE, top: y, right: across - EDGE, bottom: y + ROW };
             svg.rect(frame, "#f4f4f4", None);
         }
         let room = LEFT - EDGE - 14.0;
@@ -74,10 +73,10 @@ pub(super) fn draw(
         let run = fitted(&format!("{run}, {surface}"), room, 12.0, false);
         svg.text(at(EDGE + 4.0, y + 34.0), &run, Type::of_size(12.0));
     }
-    let width = (WIDTH - EDGE - LEFT - 2.0 * BETWEEN) / 3.0;
+    let width = (across - EDGE - LEFT - 2.0 * BETWEEN) / 3.0;
     for (index, (key, reads)) in PANELS.into_iter().enumerate() {
         let left = LEFT + index as f64 * (width + BETWEEN);
-        let frame = Frame { left, top: TOP, right: left + width, bottom };
+        let frame = Frame { left, top, right: left + width, bottom };
         panel(svg, reader, rows, (key, reads), frame)?;
     }
     Ok(())
@@ -93,7 +92,8 @@ fn panel(
     let all = rows.iter().flat_map(|leg| leg.ways.iter().filter_map(|way| reads(leg, way)));
     let ends = all.flat_map(|band| [band.low, band.high]).chain([1.0]);
     let x = Scale::over(ends, 0.1, (frame.left + 4.0, frame.right - 4.0)).with_air(0.03, 0.05);
-    svg.text(at(frame.left, frame.top - 30.0), &reader.word(key)?, Type::of_size(13.0).bold());
+    let head = fitted(&reader.word(key)?, frame.width(), 13.0, true);
+    svg.text(at(frame.left, frame.top - 30.0), &head, Type::of_size(13.0).bold());
     let look = Type::of_size(11.0).anchored(Anchor::Middle);
     for (value, digits) in x.ticks(4, reader.format) {
         let place = x.at(value);

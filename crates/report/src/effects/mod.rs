@@ -12,8 +12,21 @@ use crate::svg::{Frame, Svg, Type, at};
 
 /// Width of the page.
 const WIDTH: f64 = 1200.0;
+/// Width of the bars on paper: the same letters, larger against the page.
+const ON_PAPER: f64 = 800.0;
+/// Where the first line of bars begins, under title and legend.
+const TOP: f64 = 168.0;
 /// Edge that nothing passes.
 const EDGE: f64 = 24.0;
+
+/// Where bars stand.
+#[derive(Debug, Clone, Copy)]
+struct Place {
+    /// Width of the drawing.
+    width: f64,
+    /// Where the first line begins.
+    top: f64,
+}
 
 /// Draws the effects of a plan as one SVG document, 1200 px wide, in the reader's units.
 ///
@@ -33,8 +46,8 @@ pub fn effects_chart(
         return Err(ChartError::NoEffects { haul: plan.haul.clone() });
     }
     let rows = bars::rows(plan);
-    let legend = bars::TOP - 34.0;
-    let depth_top = bars::TOP + rows.len() as f64 * bars::ROW + 96.0;
+    let legend = TOP - 34.0;
+    let depth_top = TOP + rows.len() as f64 * bars::ROW + 96.0;
     let panels = depth::panels(plan);
     let height = depth_top + depth::height(&panels) + EDGE;
 
@@ -46,8 +59,29 @@ pub fn effects_chart(
     svg.text(at(EDGE, 34.0), &title, Type::of_size(20.0).bold());
     let haul = [("haul", plan.haul.as_str().into()), ("route", plan.route.as_str().into())];
     svg.text(at(EDGE, 56.0), &reader.filled("chart-strip-haul", &haul)?, Type::of_size(13.0));
-    style::legend(&mut svg, reader, legend - 46.0)?;
-    bars::draw(&mut svg, reader, &rows)?;
+    style::legend(&mut svg, reader, WIDTH, legend - 46.0)?;
+    bars::draw(&mut svg, reader, &rows, Place { width: WIDTH, top: TOP })?;
     depth::draw(&mut svg, reader, &panels, depth_top)?;
+    Ok(svg.finish())
+}
+
+/// Draws the bars alone, for paper.
+///
+/// # Errors
+/// As [`effects_chart`].
+pub(crate) fn effects_bars(plan: &PlanView, reader: Reader<'_>) -> Result<String, ChartError> {
+    if plan.effects.is_empty() {
+        return Err(ChartError::NoEffects { haul: plan.haul.clone() });
+    }
+    let rows = bars::rows(plan);
+    let place = Place { width: ON_PAPER, top: 84.0 };
+    let height = place.top + rows.len() as f64 * bars::ROW + 6.0;
+    let title = reader.word("chart-effects-title")?;
+    let description = reader.word("chart-effects-description")?;
+    let mut svg = Svg::new(ON_PAPER, height, &title, &description);
+    style::patterns(&mut svg);
+    svg.rect(Frame { left: 0.0, top: 0.0, right: ON_PAPER, bottom: height }, "#fff", None);
+    style::legend(&mut svg, reader, ON_PAPER, 14.0)?;
+    bars::draw(&mut svg, reader, &rows, place)?;
     Ok(svg.finish())
 }

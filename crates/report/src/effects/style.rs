@@ -46,7 +46,12 @@ pub(super) fn line(way: &str) -> Stroke {
 }
 
 /// What the marks mean, in one line.
-pub(super) fn legend(svg: &mut Svg, reader: Reader<'_>, y: f64) -> Result<(), ChartError> {
+pub(super) fn legend(
+    svg: &mut Svg,
+    reader: Reader<'_>,
+    width: f64,
+    y: f64,
+) -> Result<(), ChartError> {
     let mut x = EDGE;
     let text = Type::of_size(12.0);
     for look in LOOKS {
@@ -61,6 +66,8 @@ pub(super) fn legend(svg: &mut Svg, reader: Reader<'_>, y: f64) -> Result<(), Ch
     svg.line(at(x, y - 4.0), at(x + 34.0, y - 4.0), FULL);
     let name = reader.word("effects-way-full-pressure")?;
     svg.text(at(x + 40.0, y), &name, text);
-    svg.text(at(EDGE, y + 22.0), &reader.word("chart-effects-band")?, text);
+    let note =
+        crate::strip::fitted(&reader.word("chart-effects-band")?, width - 2.0 * EDGE, 12.0, false);
+    svg.text(at(EDGE, y + 22.0), &note, text);
     Ok(())
 }

@@ -138,11 +138,14 @@ fn table(page: &mut String, table: &Table) {
         }
         page.push_str("</tr>\n");
     }
-    page.push_str("<tr>");
-    for column in &table.columns {
-        put!(page, "<th scope=\"col\"{}>{}</th>", align(column), lines(&column.head));
+    if table.columns.iter().any(|column| !column.head.is_empty()) {
+        page.push_str("<tr>");
+        for column in &table.columns {
+            put!(page, "<th scope=\"col\"{}>{}</th>", align(column), lines(&column.head));
+        }
+        page.push_str("</tr>\n");
     }
-    page.push_str("</tr>\n</thead>\n<tbody>\n");
+    page.push_str("</thead>\n<tbody>\n");
     for row in &table.rows {
         page.push_str(if row.strong { "<tr class=\"strong\">" } else { "<tr>" });
         for (index, (cell, column)) in row.cells.iter().zip(&table.columns).enumerate() {

@@ -3,15 +3,26 @@
 //! A document is made from finished results alone ([`Material`]); where a result it needs is
 //! not there, it is refused by name, never left out in silence.
 
+mod approval_request;
 mod authority;
 mod card;
+mod commissioning;
 mod driver;
 mod lesson;
+mod mechanic;
 mod plan_report;
+mod recovery;
+mod service;
+mod setup_sheet;
 mod signs;
 mod stamp;
 
-use view::{NowTableDocument, PlanView, RouteView};
+#[cfg(test)]
+mod sample;
+#[cfg(test)]
+mod tests;
+
+use view::{NowTableDocument, PlanView, RequestsDocument, RouteView, SetupView};
 
 use crate::Words;
 use crate::document::{Document, Sheet};
@@ -23,8 +34,18 @@ pub enum Kind {
     DriverCard,
     /// Which board stands where, with which words.
     SignList,
+    /// Everything to store in the controller and to look at on the truck, for the mechanic.
+    SetupSheet,
+    /// Acceptance tests with their limits, and what was measured.
+    CommissioningRecord,
+    /// What to inspect how often.
+    ServiceList,
+    /// What to do when stuck, where a tire maker approved it.
+    RecoveryProcedure,
     /// Rules, this fleet's own plan, and a short test with its answers apart.
     DriverLesson,
+    /// What to ask the tire makers, with room for their answers.
+    ApprovalRequest,
     /// Every number with what decided it, for whoever answers for the haul.
     PlanReport,
     /// Roads, weights, windows, speeds and evidence, for the road authority.
@@ -44,6 +65,10 @@ pub struct Material<'a> {
     pub route: &'a RouteView,
     /// Highest speeds over gauge readings, in steps of the reader's unit.
     pub gauge: &'a NowTableDocument,
+    /// What is fitted, with changes in the yard for a commissioning record.
+    pub setup: &'a SetupView,
+    /// What to ask the tire makers; `None` where no approval request is made.
+    pub requests: Option<&'a RequestsDocument>,
 }
 
 /// Under which number a plan was issued.
@@ -82,6 +107,30 @@ pub enum PaperError {
         /// Kind of document.
         kind: &'static str,
     },
+    /// Nothing to ask a tire maker.
+    #[error(
+        "haul '{haul}' has nothing to ask: the maker or the standard stands behind every pressure \
+         it drives"
+    )]
+    NothingToAsk {
+        /// Haul.
+        haul: String,
+    },
+    /// No recovery procedure can be printed.
+    #[error(
+        "haul '{haul}' has no recovery procedure: no tire maker approved rung '{rung}' for the \
+         driven tires. Missing: {}. Ask with an approval request, put the answer into approvals/, \
+         and print again; until then the driver waits for help",
+        missing.join("; ")
+    )]
+    RecoveryNotApproved {
+        /// Haul.
+        haul: String,
+        /// The lowest rung.
+        rung: String,
+        /// What nobody approved, cell by cell.
+        missing: Vec<String>,
+    },
 }
 
 fn kinds() -> String {
@@ -90,10 +139,15 @@ fn kinds() -> String {
 
 impl Kind {
     /// Every kind, in the order of the work.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 10] = [
+        Self::SetupSheet,
+        Self::CommissioningRecord,
         Self::DriverCard,
         Self::SignList,
         Self::DriverLesson,
+        Self::RecoveryProcedure,
+        Self::ServiceList,
+        Self::ApprovalRequest,
         Self::PlanReport,
         Self::AuthorityReport,
     ];
@@ -103,6 +157,11 @@ impl Kind {
         match self {
             Self::DriverCard => "driver-card",
             Self::SignList => "sign-list",
+            Self::SetupSheet => "setup-sheet",
+            Self::CommissioningRecord => "commissioning-record",
+            Self::ServiceList => "service-list",
+            Self::RecoveryProcedure => "recovery-procedure",
+            Self::ApprovalRequest => "approval-request",
             Self::DriverLesson => "driver-lesson",
             Self::PlanReport => "plan-report",
             Self::AuthorityReport => "authority-report",
@@ -112,6 +171,25 @@ impl Kind {
     /// Whether it is for the hand rather than the desk.
     pub const fn is_card(self) -> bool {
         matches!(self, Self::DriverCard)
+    }
+
+    /// Refuses what lacks the results that the document is made from.
+    fn check(self, material: &Material<'_>) -> Result<(), PaperError> {
+        let plan = material.plan;
+        let haul = || plan.haul.clone();
+        if plan.ladder.is_empty() {
+            return Err(PaperError::NoLadder { haul: haul(), kind: self.name() });
+        }
+        match self {
+            Self::SignList if plan.change_points.is_empty() => {
+                Err(PaperError::NoChangePoints { haul: haul(), kind: self.name() })
+            }
+            Self::ApprovalRequest if approval_request::of(material).is_none() => {
+                Err(PaperError::NothingToAsk { haul: haul() })
+            }
+            Self::RecoveryProcedure => recovery::check(material),
+            _ => Ok(()),
+        }
     }
 }
 
@@ -133,102 +211,20 @@ pub fn document(
     sheet: Sheet,
     words: Words<'_>,
 ) -> Result<Document, PaperError> {
-    match kind {
-        Kind::DriverCard => card::document(material, sheet, words),
-        Kind::SignList => signs::document(material, sheet, words),
-        Kind::DriverLesson => lesson::document(material, sheet, words),
-        Kind::PlanReport => plan_report::document(material, sheet, words),
-        Kind::AuthorityReport => authority::document(material, sheet, words),
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::document::Block;
-    use language::{Format, Texts, UnitProfile};
-
-    #[test]
-    fn every_document_is_made_in_every_language_with_every_word_and_caution() {
-        let (plan, route, gauge) = card::tests::made();
-        let material = Material {
-            plan: &plan,
-            issue: None,
-            responsible: "desk",
-            route: &route,
-            gauge: &gauge,
-        };
-        for language in language::OFFERED {
-            let texts = Texts::new(language).unwrap();
-            let format = Format::new(UnitProfile::Us, language).unwrap();
-            let words = Words { texts: &texts, format: &format };
-            for kind in Kind::ALL {
-                let made = document(kind, &material, Sheet::A4, words).unwrap();
-                let all = made.texts().join("\n");
-                let prefixes = [
-                    "paper",
-                    "card",
-                    "signs",
-                    "lesson",
-                    "planreport",
-                    "authority",
-                    "plan",
-                    "limit",
-                ];
-                for prefix in prefixes {
-                    assert!(!all.contains(&format!("[{prefix}-")), "{language} {kind:?}: {all}");
-                }
-                assert!(all.contains(&texts.get("paper-draft", &[])));
-                assert!(all.contains(&texts.get("caution-law-decides", &[])), "{kind:?}");
-                for block in &made.blocks {
-                    if let Block::Table(table) = block {
-                        assert!(
-                            table.rows.iter().all(|row| row.cells.len() == table.columns.len())
-                        );
-                    }
-                }
-            }
-        }
-    }
-
-    #[test]
-    fn a_lesson_keeps_its_answers_on_a_page_of_their_own_and_asks_no_trick() {
-        let (plan, route, gauge) = card::tests::made();
-        let material = Material {
-            plan: &plan,
-            issue: None,
-            responsible: "desk",
-            route: &route,
-            gauge: &gauge,
-        };
-        let texts = Texts::new("en").unwrap();
-        let format = Format::new(UnitProfile::Si, "en").unwrap();
-        let words = Words { texts: &texts, format: &format };
-        let lesson = document(Kind::DriverLesson, &material, Sheet::A4, words).unwrap();
-        let pages: Vec<&[Block]> =
-            lesson.blocks.split(|block| *block == Block::PageBreak).collect();
-        let [.., test, answers] = &pages[..] else { panic!("no page of answers") };
-        let Some(Block::Table(right)) = answers.iter().find(|b| matches!(b, Block::Table(_)))
-        else {
-            panic!("no answers")
-        };
-        let asked: Vec<&Vec<String>> = test
-            .iter()
-            .filter_map(|block| if let Block::Ticks { lines } = block { Some(lines) } else { None })
-            .collect();
-        assert!(asked.len() >= 6 && asked.len() == right.rows.len());
-        for (choices, row) in asked.iter().zip(&right.rows) {
-            assert_eq!(choices.iter().filter(|choice| **choice == row.cells[2].text).count(), 1);
-            assert!(choices.len() > 1);
-        }
-    }
-
-    #[test]
-    fn kinds_turn_round_and_others_are_refused_with_the_choice() {
-        for kind in Kind::ALL {
-            assert_eq!(kind.name().parse(), Ok(kind));
-        }
-        let error = "poem".parse::<Kind>().unwrap_err();
-        assert!(error.to_string().contains("there are: driver-card"), "{error}");
-    }
+    kind.check(material)?;
+    let mut document = stamp::begin(kind, material, sheet, words);
+    let fill = match kind {
+        Kind::DriverCard => card::fill,
+        Kind::SignList => signs::fill,
+        Kind::SetupSheet => setup_sheet::fill,
+        Kind::CommissioningRecord => commissioning::fill,
+        Kind::ServiceList => service::fill,
+        Kind::RecoveryProcedure => recovery::fill,
+        Kind::DriverLesson => lesson::fill,
+        Kind::ApprovalRequest => approval_request::fill,
+        Kind::PlanReport => plan_report::fill,
+        Kind::AuthorityReport => authority::fill,
+    };
+    fill(&mut document, material, words);
+    Ok(document)
 }

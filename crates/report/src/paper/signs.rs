@@ -3,26 +3,15 @@
 use language::Kind as Unit;
 use view::{ChangePointView, PlanView};
 
+use super::Material;
 use super::driver::load_states;
-use super::{Kind, Material, PaperError, stamp};
 use crate::Words;
 use crate::changes::{early, place};
-use crate::document::{Block, Cell, Column, Document, Row, Sheet, Table};
+use crate::document::{Block, Cell, Column, Document, Row, Table};
 use crate::quantities::{cap, chainage};
 
-pub(super) fn document(
-    material: &Material<'_>,
-    sheet: Sheet,
-    words: Words<'_>,
-) -> Result<Document, PaperError> {
+pub(super) fn fill(document: &mut Document, material: &Material<'_>, words: Words<'_>) {
     let plan = material.plan;
-    if plan.change_points.is_empty() {
-        return Err(PaperError::NoChangePoints {
-            haul: plan.haul.clone(),
-            kind: Kind::SignList.name(),
-        });
-    }
-    let mut document = stamp::begin(Kind::SignList, material, sheet, words);
     document.blocks.push(Block::paragraph(words.text("signs-how")));
     let mut number = 0;
     for state in load_states(plan) {
@@ -41,7 +30,6 @@ pub(super) fn document(
     }
     let lines = ["signs-road-owner", "caution-law-decides", "signs-work", "signs-check"];
     document.blocks.push(Block::Points { lines: lines.map(|key| words.text(key)).to_vec() });
-    Ok(document)
 }
 
 fn table(

@@ -18,7 +18,8 @@ pub(super) fn begin(
         sheet,
         pages: None,
         stamp: stamp(material, words),
-        blocks: warnings(material, words),
+        // A tire maker is asked about tires, not about the plan of a day.
+        blocks: if kind == Kind::ApprovalRequest { Vec::new() } else { warnings(material, words) },
         sources: Vec::new(),
         words: Around {
             sources: words.text("paper-sources"),

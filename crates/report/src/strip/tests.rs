@@ -35,7 +35,15 @@ pub(crate) fn sample(time_s: f64, km: f64, load_state: &str, speed_kmh: f64) -> 
 
 fn leg(name: &str, from_km: f64, to_km: f64, surface: &str) -> LegView {
     let surface = surface.to_owned();
-    LegView { name: name.to_owned(), from_km, to_km, surface, speed_limit_kmh: 50.0 }
+    LegView {
+        name: name.to_owned(),
+        from_km,
+        to_km,
+        surface,
+        speed_limit_kmh: 50.0,
+        jurisdiction: "private".to_owned(),
+        permit: None,
+    }
 }
 
 fn mark(km: f64, name: &str, kind: &str, change: Option<(&str, f64)>) -> MarkView {

@@ -84,6 +84,7 @@ fn permit(
     };
     Permit {
         number: data.number.trim().to_owned(),
+        authority: data.authority.trim().to_owned(),
         minimum: stretch.minimum_pressure_kpa.map(stated),
         maximum: stretch.maximum_pressure_kpa.map(stated),
         tolerance: stretch.tolerance_kpa.map(PressureDifference::from_kpa),

@@ -21,7 +21,6 @@ pub(crate) struct PermitFile {
     #[schemars(length(min = 1, max = 80))]
     pub number: String,
     /// Authority that gave it.
-    #[expect(dead_code, reason = "for whoever reads the file; the model has no use for it")]
     #[schemars(length(min = 1, max = 120))]
     pub authority: String,
     /// First day it counts, such as 2027-03-01.

@@ -1,11 +1,19 @@
 //! What a document is made from: the plan of the survey as it stands, or an issued one.
 
+use model::haul_cycle::HaulCycle;
 use plan::Detail;
 use plan::now::{Call, Load, Trailer, Warmth, card};
-use report::paper::{Issue, Material};
-use study::{IssuedPlan, Named, NamedError, Opened, haul_of, issued, stale};
+use plan::yard::yard_changes;
+use report::paper::{Issue, Kind, Material};
+use study::{
+    IssuedPlan, Named, NamedError, Opened, approval_requests, haul_of, issued, plan_hauls, stale,
+    units_of,
+};
 use survey::Survey;
-use view::{NowTableDocument, PlanDocument, PlanView, RouteView, SubjectView, frozen};
+use view::{
+    NowTableDocument, PlanDocument, PlanView, RequestsDocument, RouteView, SetupView, SubjectView,
+    frozen,
+};
 
 use crate::args::ReportArgs;
 use crate::commands::now::gauge_step;
@@ -22,6 +30,8 @@ pub(super) struct Gathered {
     responsible: String,
     route: RouteView,
     gauge: NowTableDocument,
+    setup: SetupView,
+    requests: Option<RequestsDocument>,
 }
 
 impl Gathered {
@@ -32,6 +42,8 @@ impl Gathered {
             responsible: &self.responsible,
             route: &self.route,
             gauge: &self.gauge,
+            setup: &self.setup,
+            requests: self.requests.as_ref(),
         }
     }
 }
@@ -63,7 +75,7 @@ pub(super) fn gather(
             numbers => words.fill("paper-draft-note", &[("plans", &numbers)]),
         };
         terminal.note(&told)?;
-        return draft(opened, survey, name, words, terminal);
+        return draft(args.kind, opened, survey, name, words, terminal);
     };
     let plan = of_haul.find(|plan| plan.number == number).ok_or_else(|| {
         let known = match numbers() {
@@ -72,10 +84,11 @@ pub(super) fn gather(
         };
         Failure::call(anyhow::anyhow!("haul '{name}' has no issued plan {number}; issued: {known}"))
     })?;
-    from_issued(plan, opened, survey, words).map(Some)
+    from_issued(args.kind, plan, opened, survey, words).map(Some)
 }
 
 fn draft(
+    kind: Kind,
     opened: &Opened,
     survey: &Survey,
     name: &str,
@@ -87,7 +100,11 @@ fn draft(
         planned(opened.survey.as_ref(), Some(name), Ladder::Surveyed, &detail, words, terminal)?;
     let Some(one) = planned.first() else { return Ok(None) };
     let plan = PlanDocument::new(&planned[..1]).plans.remove(0);
+    let requests = (kind == Kind::ApprovalRequest)
+        .then(|| RequestsDocument::new(survey, &approval_requests(survey, &planned[..1])));
     Ok(Some(Gathered {
+        setup: setup(kind, &one.haul, survey, &[])?,
+        requests,
         plan,
         issue: None,
         responsible: survey.responsible.clone(),
@@ -98,6 +115,7 @@ fn draft(
 
 /// An issued plan. Route and gauge table come from the survey, which must not have left it behind.
 fn from_issued(
+    kind: Kind,
     plan: &IssuedPlan,
     opened: &Opened,
     survey: &Survey,
@@ -120,7 +138,13 @@ fn from_issued(
     })?;
     let named = Named { haul: Some(&plan.haul), ..Named::default() };
     let haul = road::haul(survey, named)?;
+    let requests = match kind {
+        Kind::ApprovalRequest => Some(requests(survey, &plan.haul)?),
+        _ => None,
+    };
     Ok(Gathered {
+        setup: setup(kind, &haul, survey, &plan.units)?,
+        requests,
         plan: view,
         issue: Some(Issue {
             id: plan.id.clone(),
@@ -133,12 +157,31 @@ fn from_issued(
     })
 }
 
-/// Highest speeds over gauge readings, for tires of which nobody knows how warm they are.
-fn gauge(
-    haul: &model::haul_cycle::HaulCycle,
+/// What is fitted; changes in the yard are simulated where a record asks for their times.
+fn setup(
+    kind: Kind,
+    haul: &HaulCycle,
     survey: &Survey,
-    words: &Words,
-) -> Result<NowTableDocument, Failure> {
+    assigned: &[String],
+) -> Result<SetupView, Failure> {
+    let changes = if kind == Kind::CommissioningRecord {
+        let (ladder, _) = plan::Ladder::of(haul).map_err(Failure::input)?;
+        yard_changes(haul, &ladder, &Detail::default()).map_err(Failure::input)?
+    } else {
+        Vec::new()
+    };
+    Ok(SetupView::new(haul, &units_of(survey, &haul.name, assigned), &changes))
+}
+
+/// What an issued plan leaves to ask; it rests on the survey as it still stands.
+fn requests(survey: &Survey, haul: &str) -> Result<RequestsDocument, Failure> {
+    let detail = Detail { samples: 0, ..Detail::default() };
+    let planned = plan_hauls(survey, Some(haul), &detail).map_err(Failure::input)?;
+    Ok(RequestsDocument::new(survey, &approval_requests(survey, &planned)))
+}
+
+/// Highest speeds over gauge readings, for tires of which nobody knows how warm they are.
+fn gauge(haul: &HaulCycle, survey: &Survey, words: &Words) -> Result<NowTableDocument, Failure> {
     let call = Call {
         load: Load::Unknown,
         chains: None,

@@ -35,6 +35,20 @@ pub(super) fn run(
         report::paper::document(args.kind, &gathered.material(), sheet, words.of_paper())
             .map_err(Failure::input)?;
     let (bytes, pages) = write::bytes(&document, format)?;
+    if let (Some(most), Some(pages)) = (document.pages, pages)
+        && pages > most
+    {
+        terminal.note(&words.fill(
+            "paper-more-pages",
+            &[
+                ("pages", &pages),
+                ("most", &most),
+                ("channels", &gathered.plan.channels.len()),
+                ("changes", &gathered.plan.change_points.len()),
+                ("paper", &sheet.name()),
+            ],
+        ))?;
+    }
     match &args.output {
         Some(file) => {
             survey::replace(file, &bytes).map_err(Failure::input)?;

@@ -3,11 +3,11 @@
 use language::Round;
 use view::{BandView, CostLineView, CostView, PlanView};
 
-use super::effects::band;
 use super::head;
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::paragraph;
 use crate::words::Words;
+use report::bands::band;
 use report::cells::Extent;
 
 /// Figures told on the short page.

@@ -34,6 +34,12 @@ pub(in crate::paper) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> 
             blocks.push(Block::paragraph(words.text("plan-no-change-points")));
         } else {
             blocks.push(Block::Table(table(&points, number, words)));
+            blocks.extend(points.iter().zip(number + 1..).filter_map(|(point, number)| {
+                Some(Block::strong(words.fill(
+                    "card-change-told",
+                    &[("number", &number), ("told", &told(point, words)?)],
+                )))
+            }));
         }
         number += points.len();
     }
@@ -71,7 +77,7 @@ fn table(points: &[&ChangePointView], before: usize, words: Words<'_>) -> Table 
     table
 }
 
-/// `START RAISING ↑ highway`, and what to do where rolling through is not enough.
+/// `START RAISING ↑ highway`, with a mark where more is told under the table.
 fn call(point: &ChangePointView, words: Words<'_>) -> String {
     let (start, arrow) = match point.action.as_str() {
         "raise" => ("plan-start-raising", "↑"),
@@ -79,18 +85,20 @@ fn call(point: &ChangePointView, words: Words<'_>) -> String {
     };
     let stops = point.chosen.way == "lay-by";
     let start = words.text(if stops { "plan-stop-and-change" } else { start });
-    let call = format!("{start} {arrow} {}", point.to_rung);
-    if point.chosen.way == "rolling" && point.fits {
-        return call;
-    }
-    let mut told = vec![call];
+    let mark = if told(point, words).is_some() { " ⚠" } else { "" };
+    format!("{start} {arrow} {}{mark}", point.to_rung)
+}
+
+/// What to do where rolling through is not enough.
+fn told(point: &ChangePointView, words: Words<'_>) -> Option<String> {
+    let mut told = Vec::new();
     if point.chosen.way != "rolling" {
         told.push(way(&point.chosen, words));
     }
     if !point.fits {
         told.push(words.text("card-not-complete"));
     }
-    told.join("\n")
+    (!told.is_empty()).then(|| told.join(" – "))
 }
 
 fn laden_change(plan: &PlanView, words: Words<'_>) -> Option<Block> {

@@ -44,14 +44,9 @@ pub(in crate::paper) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> 
         let event = words.text(&format!("card-event-{event}"));
         table.row(vec![Cell::text(event), Cell::text(told.join(" "))]);
     }
-    let loss = LOSS.map(|key| words.text(&format!("caution-loss-{key}")));
-    // The first line of the loss names the event; it stands as the title.
-    let (title, lines) = loss
-        .split_first()
-        .map_or((String::new(), &[][..]), |(title, lines)| (title.clone(), lines));
     let cautions = CAUTIONS.map(|key| words.text(&format!("caution-{key}")));
     let mut blocks = vec![
-        Block::Caution(Caution { title, lines: lines.to_vec(), grave: true }),
+        fast_loss(words),
         Block::Table(table),
         Block::Caution(Caution { title: String::new(), lines: cautions.to_vec(), grave: false }),
     ];
@@ -59,4 +54,14 @@ pub(in crate::paper) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> 
         blocks.insert(1, Block::strong(words.text("card-supply-touches-brakes")));
     }
     blocks
+}
+
+/// After a fast loss of pressure, what to do in this order.
+pub(in crate::paper) fn fast_loss(words: Words<'_>) -> Block {
+    let loss = LOSS.map(|key| words.text(&format!("caution-loss-{key}")));
+    // The first line names the event; it stands as the title.
+    let (title, lines) = loss
+        .split_first()
+        .map_or((String::new(), &[][..]), |(title, lines)| (title.clone(), lines));
+    Block::Caution(Caution { title, lines: lines.to_vec(), grave: true })
 }

@@ -7,28 +7,17 @@ pub(super) mod ladder;
 pub(super) mod strip;
 
 #[cfg(test)]
-pub(super) mod tests;
+mod tests;
 
-use super::{Kind, Material, PaperError, stamp};
+use super::Material;
 use crate::Words;
-use crate::document::{Block, Document, Sheet};
+use crate::document::{Block, Document};
 
 /// A card has two sides.
 const SIDES: usize = 2;
 
-pub(super) fn document(
-    material: &Material<'_>,
-    sheet: Sheet,
-    words: Words<'_>,
-) -> Result<Document, PaperError> {
-    let plan = material.plan;
-    if plan.ladder.is_empty() {
-        return Err(PaperError::NoLadder {
-            haul: plan.haul.clone(),
-            kind: Kind::DriverCard.name(),
-        });
-    }
-    let mut document = stamp::begin(Kind::DriverCard, material, sheet, words);
+pub(super) fn fill(document: &mut Document, material: &Material<'_>, words: Words<'_>) {
+    let (plan, sheet) = (material.plan, document.sheet);
     document.pages = Some(SIDES);
     let blocks = &mut document.blocks;
     blocks.extend(ladder::blocks(plan, sheet, words));
@@ -37,5 +26,4 @@ pub(super) fn document(
     blocks.push(Block::PageBreak);
     blocks.extend(gauge::blocks(material, sheet, words));
     blocks.extend(events::blocks(plan, words));
-    Ok(document)
 }

@@ -1,58 +1,12 @@
 use language::{Format, Round, Texts, UnitProfile};
 use quantity::{GaugePressure, Speed};
-use view::{NowRowView, NowTableDocument, PlanDocument, PlanView, RouteView, SubjectView};
 
 use crate::Words;
 use crate::document::{Block, Cell, Document, Look, Sheet, Table};
+use crate::paper::sample::Sample;
 use crate::paper::{Issue, Kind as Paper, Material, document};
 
-/// The plan of the invented haul, with its route and a small gauge table.
-pub(in crate::paper) fn made() -> (PlanView, RouteView, NowTableDocument) {
-    let haul = example::haul();
-    let detail = plan::Detail { samples: 0, ..plan::Detail::default() };
-    let plan = plan::Plan::of(&haul, &detail).unwrap();
-    let planned =
-        study::Planned { haul, plan, search: None, planned_for: study::PlannedFor::default() };
-    let route = RouteView::from(&planned.haul);
-    let view = PlanDocument::new(std::slice::from_ref(&planned)).plans.remove(0);
-    let row = |channel: &String, psi: f64, speeds: [Option<f64>; 2]| NowRowView {
-        channel: channel.clone(),
-        reading_kpa: GaugePressure::from_psi(psi).as_kpa(),
-        highest_speed_kmh: speeds.to_vec(),
-    };
-    let mph = |mph: f64| Some(Speed::from_mph(mph).as_kmh());
-    let rows = view.channels.iter().flat_map(|channel| {
-        [
-            row(channel, 30.0, [None, None]),
-            row(channel, 35.0, [mph(15.0), None]),
-            row(channel, 60.0, [mph(35.0), mph(15.0)]),
-            row(channel, 90.0, [mph(200.0), mph(35.0)]),
-            row(channel, 95.0, [None, mph(200.0)]),
-            row(channel, 100.0, [None, None]),
-        ]
-    });
-    let gauge = NowTableDocument {
-        schema: "airtide.now-table/1".to_owned(),
-        subject: SubjectView {
-            unit: None,
-            haul: view.haul.clone(),
-            combination: view.combination.clone(),
-            chain_state: None,
-            with_unapproved: false,
-        },
-        tires: "not-known".to_owned(),
-        load_states: vec![view.empty_state.clone(), view.laden_state.clone()],
-        rows: rows.collect(),
-    };
-    (view, route, gauge)
-}
-
-fn card(
-    (plan, route, gauge): &(PlanView, RouteView, NowTableDocument),
-    language: &str,
-    profile: UnitProfile,
-    sheet: Sheet,
-) -> Document {
+fn card(sample: &Sample, language: &str, profile: UnitProfile, sheet: Sheet) -> Document {
     let texts = Texts::new(language).unwrap();
     let format = Format::new(profile, language).unwrap();
     let issue = Issue {
@@ -60,7 +14,7 @@ fn card(
         date: "2027-03-01".to_owned(),
         units: vec!["12".to_owned()],
     };
-    let material = Material { plan, issue: Some(&issue), responsible: "desk", route, gauge };
+    let material = Material { issue: Some(&issue), ..sample.material() };
     let words = Words { texts: &texts, format: &format };
     document(Paper::DriverCard, &material, sheet, words).unwrap()
 }
@@ -93,8 +47,8 @@ fn kpa(cell: &Cell, profile: UnitProfile) -> Option<f64> {
 
 #[test]
 fn no_card_in_any_language_or_unit_allows_more_than_the_plan() {
-    let made = made();
-    let plan = &made.0;
+    let made = Sample::new();
+    let plan = &made.plan;
     let mut figures = 0;
     for language in language::OFFERED {
         for profile in UnitProfile::ALL {
@@ -136,13 +90,13 @@ fn no_card_in_any_language_or_unit_allows_more_than_the_plan() {
 
 #[test]
 fn a_card_shows_no_number_that_is_not_approved() {
-    let mut made = made();
-    for cell in &mut made.0.ladder {
+    let mut made = Sample::new();
+    for cell in &mut made.plan.ladder {
         cell.driver = "dash".to_owned();
         cell.driver_set_kpa = None;
     }
     let card = card(&made, "en", UnitProfile::Si, Sheet::A5);
-    for cell in &made.0.ladder {
+    for cell in &made.plan.ladder {
         let Some(set) = cell.set_kpa else { continue };
         let format = Format::new(UnitProfile::Si, "en").unwrap();
         let number = format.pressure(GaugePressure::from_kpa(set), Round::Up).number;
@@ -156,8 +110,8 @@ fn a_card_shows_no_number_that_is_not_approved() {
 
 #[test]
 fn the_gauge_side_asks_for_at_least_what_the_table_does_and_is_no_faster_than_the_ladder() {
-    let made = made();
-    let fastest = made.0.rungs.last().unwrap().cap_kmh;
+    let made = Sample::new();
+    let fastest = made.plan.rungs.last().unwrap().cap_kmh;
     for profile in UnitProfile::ALL {
         let card = card(&made, "en", profile, Sheet::A5);
         let tables = tables(&card, Look::Big);
@@ -167,7 +121,7 @@ fn the_gauge_side_asks_for_at_least_what_the_table_does_and_is_no_faster_than_th
             assert!(speed <= fastest + 1e-6);
             for (index, cell) in row.cells[1..].iter().enumerate() {
                 let Some(kpa) = kpa(cell, profile) else { continue };
-                let allowed = made.2.rows.iter().any(|row| {
+                let allowed = made.gauge.rows.iter().any(|row| {
                     row.reading_kpa <= kpa + 1e-6
                         && row.highest_speed_kmh[index % 2].is_some_and(|kmh| kmh >= speed - 1e-6)
                 });
@@ -179,7 +133,7 @@ fn the_gauge_side_asks_for_at_least_what_the_table_does_and_is_no_faster_than_th
 
 #[test]
 fn every_card_says_what_protects_people_and_where_it_does_not_hold() {
-    let made = made();
+    let made = Sample::new();
     for language in language::OFFERED {
         let texts = Texts::new(language).unwrap();
         let card = card(&made, language, UnitProfile::Us, Sheet::HalfLetter);
@@ -205,8 +159,8 @@ fn every_card_says_what_protects_people_and_where_it_does_not_hold() {
 
 #[test]
 fn twelve_channels_and_sixty_change_points_are_all_there() {
-    let mut made = made();
-    let plan = &mut made.0;
+    let mut made = Sample::new();
+    let plan = &mut made.plan;
     let first = plan.channels[0].clone();
     for index in 2..=12 {
         let channel = format!("channel {index}");
@@ -228,7 +182,7 @@ fn twelve_channels_and_sixty_change_points_are_all_there() {
         .iter()
         .flat_map(|table| table.columns.iter().map(|column| &*column.head))
         .collect();
-    for channel in &made.0.channels {
+    for channel in &made.plan.channels {
         assert!(heads.contains(&channel.as_str()), "{channel}");
     }
     let rows: usize = tables(&card, Look::Plain).iter().map(|table| table.rows.len()).sum();
@@ -245,7 +199,7 @@ fn twelve_channels_and_sixty_change_points_are_all_there() {
 
 #[test]
 fn no_number_on_a_card_has_a_thousands_mark() {
-    let made = made();
+    let made = Sample::new();
     for profile in UnitProfile::ALL {
         let card = card(&made, "en", profile, Sheet::A5);
         for text in card.texts() {

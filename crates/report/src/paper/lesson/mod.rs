@@ -2,10 +2,10 @@
 
 mod questions;
 
+use super::Material;
 use super::card::{changes, events, ladder, strip};
-use super::{Kind, Material, PaperError, stamp};
 use crate::Words;
-use crate::document::{Block, Cell, Column, Document, Sheet, Table};
+use crate::document::{Block, Cell, Column, Document, Table};
 
 use questions::{Question, questions};
 
@@ -23,19 +23,8 @@ const RULES: [&str; 10] = [
     "write-down",
 ];
 
-pub(super) fn document(
-    material: &Material<'_>,
-    sheet: Sheet,
-    words: Words<'_>,
-) -> Result<Document, PaperError> {
-    let plan = material.plan;
-    if plan.ladder.is_empty() {
-        return Err(PaperError::NoLadder {
-            haul: plan.haul.clone(),
-            kind: Kind::DriverLesson.name(),
-        });
-    }
-    let mut document = stamp::begin(Kind::DriverLesson, material, sheet, words);
+pub(super) fn fill(document: &mut Document, material: &Material<'_>, words: Words<'_>) {
+    let (plan, sheet) = (material.plan, document.sheet);
     let blocks = &mut document.blocks;
     blocks.push(Block::section(words.text("lesson-rules")));
     blocks.push(Block::paragraph(words.text("lesson-rules-standing")));
@@ -51,7 +40,6 @@ pub(super) fn document(
     blocks.extend(events::blocks(plan, words));
     blocks.push(Block::PageBreak);
     blocks.extend(test(&questions(plan, words), words));
-    Ok(document)
 }
 
 /// The test, and the answers on a page of their own.

@@ -5,7 +5,7 @@ use view::{ChangePointView, PlanView};
 
 use crate::Words;
 use crate::changes::place;
-use crate::paper::driver::{Told, cell, chain_states, load_states, road_rung, rungs, told};
+use crate::paper::driver::{Told, cell, chain_states, load_states, rungs, told};
 use crate::quantities::{cap, to_set};
 
 /// A question with one right answer.
@@ -54,7 +54,7 @@ fn speed_caps(plan: &PlanView, words: Words<'_>) -> Vec<Question> {
         .into_iter()
         .rev()
         .filter_map(|rung| {
-            let others = plan.rungs.iter().rev().filter(|other| other.name != rung.name);
+            let others = rungs(plan).into_iter().filter(|other| other.name != rung.name);
             Question::new(
                 words.fill("lesson-ask-cap", &[("rung", &rung.name)]),
                 shown(rung.cap_kmh),
@@ -65,9 +65,9 @@ fn speed_caps(plan: &PlanView, words: Words<'_>) -> Vec<Question> {
         .collect()
 }
 
-/// The road pressure of the first channel that has an approved one, laden.
+/// The pressure of the first channel that has an approved one, laden on the fastest rung driven.
 fn pressures(plan: &PlanView, words: Words<'_>) -> Option<Question> {
-    let road = road_rung(plan)?;
+    let road = rungs(plan).into_iter().next()?;
     let shown = |kpa: f64| -> Amount { to_set(words.format, kpa) };
     let of = |channel: &str, state: &str, rung: &str| {
         let chains = chain_states(plan, state).first().copied()?;

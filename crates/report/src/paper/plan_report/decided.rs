@@ -1,94 +1,93 @@
-//! What decided each number, and the sources it rests on.
+//! What decided each number of the ladder, cells that say the same in one row.
 
 use language::Kind;
-use view::{CellView, LimitView, PlanView};
+use view::{CellView, PlanView};
 
 use crate::Words;
-use crate::cells::{Extent, shown};
-use crate::document::{Block, Cell, Column, Look, Source, Table};
-use crate::quantities::{added, lowest};
+use crate::cells::{self, Extent, explained_before, same_as};
+use crate::decided::{because, stack};
+use crate::document::{Block, Cell, Column, Look, Table};
+use crate::quantities::{lowest, to_set};
 
 pub(super) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> {
+    let mut made = vec![Block::paragraph(words.text("plan-decided-how"))];
+    let blocks = cells::blocks(plan, Extent::Whole);
+    let mut same = Vec::new();
+    for (index, block) in blocks.iter().enumerate() {
+        let earlier = &blocks[..index];
+        if let Some(first) = same_as(block, earlier) {
+            let cells = format!("{}, {}", block.load_state, block.chain_state);
+            let told =
+                [("cells", &cells as &dyn std::fmt::Display), ("chains", &first.chain_state)];
+            same.push(words.fill("plan-ladder-same", &told));
+            continue;
+        }
+        let mut table = empty(words);
+        table.caption = format!("{}, {}", block.load_state, block.chain_state);
+        let new = block.cells.iter().filter(|cell| !explained_before(block, cell, earlier));
+        for row in joined(new.copied(), words) {
+            table.row(row);
+        }
+        made.push(Block::Table(table));
+    }
+    if !same.is_empty() {
+        made.push(Block::Points { lines: same });
+    }
+    made
+}
+
+fn empty(words: Words<'_>) -> Table {
     let mut table = Table::new(vec![
-        Column::words(words.text("planreport-cell"), 4),
+        Column::words(words.text("plan-rung"), 2),
+        Column::words(words.text("plan-channel-brief"), 3),
         Column::figures(words.with_unit("plan-lowest", Kind::Pressure)),
-        Column::words(words.text("plan-governed-by"), 5),
-        Column::words(words.text("plan-next-closest"), 4),
-        Column::words(words.text("plan-stack"), 4),
+        Column::words(words.text("plan-governed-by"), 6),
+        Column::words(words.with_unit("plan-next-closest", Kind::Pressure), 3),
+        Column::figures(words.with_unit("plan-set", Kind::Pressure)),
+        Column::words(words.text("plan-stack"), 7),
     ]);
     table.look = Look::Small;
-    for cell in plan.ladder.iter().filter(|cell| shown(plan, cell, Extent::Whole)) {
-        table.row(row(cell, words));
-    }
-    vec![Block::paragraph(words.text("plan-decided-how")), Block::Table(table)]
+    table
 }
 
-fn row(cell: &CellView, words: Words<'_>) -> Vec<Cell> {
-    let format = words.format;
-    let none = || words.text("unit-none");
-    let name = [&*cell.load_state, &*cell.chain_state, &*cell.rung, &*cell.channel].join(", ");
-    let Some(limit) = &cell.min_limit else {
-        let why = words.text("plan-approval-not-possible");
-        return vec![
-            Cell::text(name),
-            Cell::text(none()),
-            Cell::text(why),
-            Cell::text(none()),
-            Cell::text(none()),
-        ];
-    };
-    let stack: Vec<String> = cell
-        .stack
-        .iter()
-        .map(|item| {
-            let what = words.text(&format!("plan-stack-{}", item.added_for));
-            format!("{what} {}", added(format, item.pressure_kpa))
-        })
-        .collect();
-    vec![
-        Cell::text(name),
-        Cell::bare(&lowest(format, limit.pressure_kpa)),
-        Cell::text(format!(
-            "{} [{}: {}]",
-            words.text(&format!("limit-{}", limit.governed_by)),
-            limit.source,
-            standing(limit, words)
-        )),
-        Cell::text(cell.min_runner_up.as_ref().map_or_else(none, |next| {
-            format!(
-                "{} {}",
-                words.text(&format!("limit-brief-{}", next.governed_by)),
-                lowest(format, next.pressure_kpa)
-            )
-        })),
-        Cell::text(stack.join("; ")),
-    ]
-}
-
-fn standing(limit: &LimitView, words: Words<'_>) -> String {
-    words.text(match limit.standing.as_str() {
-        "read" => "plan-standing-read",
-        "given" => "plan-standing-given",
-        "from memory" => "plan-standing-memory",
-        _ => "plan-standing-practice",
-    })
-}
-
-/// Every source that a limit of the plan rests on, once, with what rests on it.
-pub(in crate::paper) fn sources(plan: &PlanView, words: Words<'_>) -> Vec<Source> {
-    let mut found: Vec<Source> = Vec::new();
-    let limits = plan.ladder.iter().flat_map(|cell| [&cell.min_limit, &cell.min_runner_up]);
-    for limit in limits.flatten() {
-        let place =
-            if limit.locator.is_empty() { String::new() } else { format!(", {}", limit.locator) };
-        let source = Source {
-            what: words.text(&format!("limit-{}", limit.governed_by)),
-            source: format!("{}{place}", limit.source),
-            standing: standing(limit, words),
-        };
-        if !found.contains(&source) {
-            found.push(source);
+/// A row for each rung and reason, with the channels it is so on.
+fn joined<'a>(cells: impl Iterator<Item = &'a CellView>, words: Words<'_>) -> Vec<Vec<Cell>> {
+    let mut found: Vec<(String, Vec<String>, Vec<Cell>)> = Vec::new();
+    for cell in cells {
+        let told = told(cell, words);
+        match found.iter_mut().find(|(rung, _, same)| *rung == cell.rung && *same == told) {
+            Some((_, channels, _)) => channels.push(cell.channel.clone()),
+            None => found.push((cell.rung.clone(), vec![cell.channel.clone()], told)),
         }
     }
+    let mut last = String::new();
     found
+        .into_iter()
+        .map(|(rung, channels, told)| {
+            let name = if rung == last { String::new() } else { rung.clone() };
+            last = rung;
+            let mut row = vec![Cell::text(name), Cell::text(channels.join(", "))];
+            row.extend(told);
+            row
+        })
+        .collect()
+}
+
+fn told(cell: &CellView, words: Words<'_>) -> Vec<Cell> {
+    let format = words.format;
+    let none = || Cell::text(words.text("unit-none"));
+    let Some(limit) = &cell.min_limit else {
+        let why = Cell::text(words.text("plan-approval-not-possible"));
+        return vec![none(), why, none(), none(), none()];
+    };
+    vec![
+        Cell::bare(&lowest(format, limit.pressure_kpa)),
+        Cell::text(because(limit, words)),
+        cell.min_runner_up.as_ref().map_or_else(none, |next| {
+            let name = words.text(&format!("limit-brief-{}", next.governed_by));
+            Cell::text(format!("{name} {}", lowest(format, next.pressure_kpa).number))
+        }),
+        cell.set_kpa.map_or_else(none, |kpa| Cell::bare(&to_set(format, kpa))),
+        Cell::text(stack(cell, words)),
+    ]
 }

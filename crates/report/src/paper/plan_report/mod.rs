@@ -1,34 +1,26 @@
 //! The plan report: for whoever answers for the haul and pays for it.
 
 mod changes;
+mod cost;
 mod decided;
+mod effects;
+mod sources;
 mod windows;
 
 use language::Round;
 use quantity::Time;
 use view::PlanView;
 
-use super::{Kind, Material, PaperError, stamp};
+use super::Material;
 use crate::Words;
-use crate::document::{Block, Caution, Cell, Column, Document, Sheet, Table};
+use crate::document::{Block, Caution, Cell, Column, Document, Table};
 use crate::quantities::{at_hand, chainage, fuel, temperature, time};
 
-pub(super) use decided::sources;
+pub(super) use sources::of_limits;
 pub(super) use windows::ladder as window_tables;
 
-pub(super) fn document(
-    material: &Material<'_>,
-    sheet: Sheet,
-    words: Words<'_>,
-) -> Result<Document, PaperError> {
+pub(super) fn fill(document: &mut Document, material: &Material<'_>, words: Words<'_>) {
     let plan = material.plan;
-    if plan.ladder.is_empty() {
-        return Err(PaperError::NoLadder {
-            haul: plan.haul.clone(),
-            kind: Kind::PlanReport.name(),
-        });
-    }
-    let mut document = stamp::begin(Kind::PlanReport, material, sheet, words);
     let blocks = &mut document.blocks;
     blocks.push(Block::section(words.text("planreport-what")));
     blocks.push(Block::paragraph(words.text("planreport-why")));
@@ -39,8 +31,10 @@ pub(super) fn document(
     blocks.push(Block::section(words.text("plan-change-points")));
     blocks.extend(changes::blocks(plan, words));
     blocks.extend(cycle(plan, words));
-    blocks.push(Block::section(words.text("planreport-effects")));
-    blocks.push(Block::paragraph(words.text("planreport-effects-none")));
+    blocks.push(Block::section(words.text("plan-effects")));
+    blocks.extend(effects::blocks(plan, words));
+    blocks.push(Block::section(words.text("plan-cost")));
+    blocks.extend(cost::blocks(plan, words));
     blocks.push(Block::section(words.text("plan-cautions")));
     blocks.push(Block::Caution(Caution {
         title: String::new(),
@@ -49,8 +43,8 @@ pub(super) fn document(
     }));
     blocks.push(Block::section(words.text("plan-what-decided")));
     blocks.extend(decided::blocks(plan, words));
-    document.sources = sources(plan, words);
-    Ok(document)
+    document.sources = of_limits(plan, words);
+    document.sources.extend(sources::of_effects(plan, words));
 }
 
 fn facts(plan: &PlanView, words: Words<'_>) -> Table {

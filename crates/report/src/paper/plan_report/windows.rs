@@ -15,8 +15,10 @@ pub(in crate::paper) fn ladder(plan: &PlanView, words: Words<'_>) -> Vec<Block> 
         .map(|block| {
             let mut table = empty(words);
             table.caption = format!("{}, {}", block.load_state, block.chain_state);
+            let mut last = "";
             for cell in block.cells {
-                table.row(row(plan, cell, words));
+                table.row(row(plan, cell, cell.rung == last, words));
+                last = &cell.rung;
             }
             Block::Table(table)
         })
@@ -35,19 +37,23 @@ fn empty(words: Words<'_>) -> Table {
         Column::words(words.text("plan-governed-by"), 4),
         pressure("plan-highest"),
         Column::figures(words.text("plan-deflection")),
-        Column::words(words.text("plan-approval"), 3),
+        Column::words(words.text("plan-approval"), 5),
     ]);
     table.look = Look::Small;
     table
 }
 
-fn row(plan: &PlanView, cell: &CellView, words: Words<'_>) -> Vec<Cell> {
+fn row(plan: &PlanView, cell: &CellView, same_rung: bool, words: Words<'_>) -> Vec<Cell> {
     let format = words.format;
     let none = || Cell::text(words.text("unit-none"));
     let rung = plan.rungs.iter().find(|rung| rung.name == cell.rung);
     vec![
-        Cell::text(cell.rung.clone()),
-        rung.map_or_else(none, |rung| Cell::bare(&cap(format, rung.cap_kmh))),
+        if same_rung { Cell::default() } else { Cell::text(cell.rung.clone()) },
+        match rung {
+            Some(_) if same_rung => Cell::default(),
+            Some(rung) => Cell::bare(&cap(format, rung.cap_kmh)),
+            None => none(),
+        },
         Cell::text(cell.channel.clone()),
         cell.set_kpa.map_or_else(none, |kpa| Cell::bare(&to_set(format, kpa))),
         cell.pressure_kpa.map_or_else(none, |kpa| Cell::bare(&lowest(format, kpa))),
@@ -64,8 +70,8 @@ fn row(plan: &PlanView, cell: &CellView, words: Words<'_>) -> Vec<Cell> {
 /// Who stands behind a cell.
 fn approval(approval: &str, words: Words<'_>) -> String {
     words.text(match approval {
-        "maker" => "plan-approval-maker",
-        "standard" => "plan-approval-standard",
+        "maker" => "plan-approval-brief-maker",
+        "standard" => "plan-approval-brief-standard",
         "needs approval" => "plan-approval-needed",
         _ => "plan-approval-not-possible",
     })

@@ -4,13 +4,13 @@ use language::{Kind, Round};
 use quantity::{Area, GaugePressure, Length};
 use view::{BandView, GroupEffectView, PlanView};
 
-use super::bands::{self, band, ratio};
 use crate::page::plan::with_unit;
 use crate::page::quantities::{lowest, percent, temperature};
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
+use report::bands::{self, band, ratio};
 
 /// A table a leg and run of the tires on the ground, in the plan's way.
 pub fn groups(plan: &PlanView, words: &Words) -> String {
@@ -56,7 +56,7 @@ fn table(groups: &[GroupEffectView], words: &Words) -> String {
     };
     for group in groups {
         let bends = |pct| percent(format, pct, Round::Nearest).number;
-        let ride = |of: &BandView| bands::percent(of, words);
+        let ride = |of: &BandView| bands::percent(of, &words.format);
         sheet.row(vec![
             group.axle_group.clone(),
             lowest(format, group.pressure_kpa).number,
@@ -94,8 +94,9 @@ fn pavements(plan: &PlanView, words: &Words) -> String {
             any = true;
             let run = words.text(&format!("plan-{}", leg.run));
             let strain = |ue: f64| words.format.number(ue, 0, Round::Nearest);
-            let life =
-                |of: &Option<BandView>| of.as_ref().map_or_else(String::new, |of| ratio(of, words));
+            let life = |of: &Option<BandView>| {
+                of.as_ref().map_or_else(String::new, |of| ratio(of, &words.format))
+            };
             sheet.row(vec![
                 format!("{}, {run}", leg.leg),
                 group.axle_group.clone(),

@@ -1,15 +1,16 @@
 //! Effects by leg: of the plan alone, or of every way.
 
 use language::Round;
-use view::{GradeView, LegEffectsView, LegWayView, MeansView, NotAssessedView, PlanView};
+use view::{GradeView, LegEffectsView, LegWayView, PlanView};
 
-use super::bands::{percent, ratio};
 use crate::page::quantities::chainage;
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::{line, paragraph};
 use crate::terminal::HEADING;
 use crate::words::Words;
+use report::bands::ratio;
 use report::cells::Extent;
+use report::effect_words;
 
 /// The table by leg, and what is said of it.
 pub fn legs(plan: &PlanView, extent: Extent, words: &Words) -> String {
@@ -87,13 +88,15 @@ fn row(
     words: &Words,
 ) -> Vec<String> {
     let unknown = || words.text("effects-unknown");
-    let grade =
-        |of: &Option<GradeView>| of.as_ref().map_or_else(unknown, |of| verdict(of, whole, words));
-    let shown =
-        |of: &Option<view::BandView>| of.as_ref().map_or_else(unknown, |of| ratio(of, words));
+    let grade = |of: &Option<GradeView>| {
+        of.as_ref().map_or_else(unknown, |of| effect_words::verdict(of, whole, words.of_paper()))
+    };
+    let shown = |of: &Option<view::BandView>| {
+        of.as_ref().map_or_else(unknown, |of| ratio(of, &words.format))
+    };
     let cells = [
         shown(&way.means.contact_area_ratio),
-        road(leg, way, words),
+        effect_words::road(leg, way, words.of_paper()),
         shown(&way.resistance_ratio),
         grade(&way.climb),
         grade(&way.descent),
@@ -101,74 +104,8 @@ fn row(
     first.iter().cloned().chain(cells).collect()
 }
 
-/// What the road feels: the effect its surface is judged by.
-fn road(leg: &LegEffectsView, way: &LegWayView, words: &Words) -> String {
-    let MeansView { gravel_rut_ratio, soil_rut_ratio, asphalt_damage_ratio, .. } = way.means;
-    let (key, found) = match leg.surface.as_str() {
-        "gravel" => ("effects-road-rut", gravel_rut_ratio),
-        "earth" | "soft ground" => ("effects-road-rut", soil_rut_ratio),
-        "paved" | "sealed" => ("effects-road-wear", asphalt_damage_ratio),
-        _ => ("effects-road-stress", way.means.stress_below_ratio),
-    };
-    let found = found.map_or_else(|| words.text("effects-unknown"), |of| ratio(&of, words));
-    words.fill(key, &[("ratio", &found)])
-}
-
-/// `doubtful: 4–12–20 of 7`; what goes is short but on the whole page.
-fn verdict(grade: &GradeView, whole: bool, words: &Words) -> String {
-    let word = words.text(&format!("effects-{}", grade.verdict));
-    if grade.verdict == "go" && !whole {
-        return word;
-    }
-    let needed = words.format.number(grade.needed_pct, 0, Round::Up);
-    let possible = percent(&grade.possible_pct, words);
-    words.fill("effects-grade", &[("word", &word), ("possible", &possible), ("needed", &needed)])
-}
-
 /// How sure the climb is on soft ground, and what to look into first.
 fn spreads(plan: &PlanView, words: &Words) -> String {
-    let mut text = String::new();
-    for leg in &plan.effects {
-        let way = leg.ways.iter().find(|way| way.spread.is_some());
-        let spread = way.and_then(|way| way.spread.as_ref()?.climb_pct.as_ref());
-        let needed = way.and_then(|way| Some(way.climb.as_ref()?.needed_pct));
-        let (Some(climb), Some(needed)) = (spread, needed) else { continue };
-        let number = |value: f64| words.format.number(value, 0, Round::Down);
-        let first = climb.narrows.first().map_or_else(
-            || words.text("effects-spread-nothing"),
-            |one| {
-                let input = words.text(&format!("effects-uncertain-{}", one.input));
-                let share = words.format.percent(one.share_pct / 100.0, 0, Round::Nearest);
-                words.fill("effects-spread-by", &[("input", &input), ("share", &share)])
-            },
-        );
-        let told = words.fill(
-            "effects-spread",
-            &[
-                ("leg", &leg.leg),
-                ("run", &words.text(&format!("plan-{}", leg.run))),
-                ("p10", &number(climb.p10)),
-                ("p50", &number(climb.p50)),
-                ("p90", &number(climb.p90)),
-                ("needed", &words.format.number(needed, 0, Round::Up)),
-                ("first", &first),
-            ],
-        );
-        text.push_str(&paragraph(&told, "  - ", "    "));
-    }
-    text
-}
-
-/// Whether something was not assessed for want of an input.
-pub(super) fn refused(
-    plan: &PlanView,
-) -> impl Iterator<Item = (&LegEffectsView, &NotAssessedView)> {
-    plan.effects.iter().flat_map(|leg| {
-        let plan = leg.ways.iter().filter(|way| way.way == "plan");
-        plan.flat_map(|way| {
-            way.not_assessed.iter().chain(way.groups.iter().flat_map(|group| &group.not_assessed))
-        })
-        .filter(|lack| lack.why != "give")
-        .map(move |lack| (leg, lack))
-    })
+    let lines = effect_words::spreads(plan, words.of_paper());
+    lines.iter().map(|line| paragraph(line, "  - ", "    ")).collect()
 }

@@ -1,13 +1,11 @@
 //! What a plan does against other ways to run: in total, by leg, what is missing, what is known of it.
 
-mod bands;
 mod groups;
 mod legs;
 mod missing;
 mod notes;
 mod totals;
 
-pub use bands::band;
 pub use missing::missing;
 
 use view::PlanView;

@@ -4,11 +4,11 @@ use language::{Kind, Round};
 use quantity::{Length, Time, Volume};
 use view::PlanView;
 
-use super::bands::{band, ratio};
 use crate::page::plan::with_unit;
 use crate::page::sheet::{Sheet, Side};
 use crate::page::text::paragraph;
 use crate::words::Words;
+use report::bands::{band, ratio};
 
 /// A line a way.
 pub fn totals(plan: &PlanView, words: &Words) -> String {
@@ -32,7 +32,7 @@ pub fn totals(plan: &PlanView, words: &Words) -> String {
         let fuel = |l: f64, round| format.liquid(Volume::from_l(l), round).number;
         let lacks = &way.not_assessed;
         let shown = |of: &Option<view::BandView>, effect: &str| {
-            of.as_ref().map_or_else(|| asked(effect, lacks), |of| ratio(of, words))
+            of.as_ref().map_or_else(|| asked(effect, lacks), |of| ratio(of, &words.format))
         };
         sheet.row(vec![
             words.text(&format!("effects-way-{}", way.way)),

@@ -1,9 +1,7 @@
 //! Bands in a cell of a table: low, middle and high, or one number where it is exact.
 
-use language::Round;
+use language::{Format, Round};
 use view::BandView;
-
-use crate::words::Words;
 
 /// A band, its ends rounded outward.
 pub fn band(of: &BandView, number: impl Fn(f64, Round) -> String) -> String {
@@ -18,11 +16,11 @@ pub fn band(of: &BandView, number: impl Fn(f64, Round) -> String) -> String {
 }
 
 /// A band of a ratio.
-pub fn ratio(of: &BandView, words: &Words) -> String {
-    band(of, |value, round| words.format.number(value, 2, round))
+pub fn ratio(of: &BandView, format: &Format) -> String {
+    band(of, |value, round| format.number(value, 2, round))
 }
 
 /// A band of a percentage, in whole percent.
-pub(super) fn percent(of: &BandView, words: &Words) -> String {
-    band(of, |value, round| words.format.number(value, 0, round))
+pub fn percent(of: &BandView, format: &Format) -> String {
+    band(of, |value, round| format.number(value, 0, round))
 }
