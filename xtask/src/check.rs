@@ -4,7 +4,7 @@ use std::path::Path;
 use std::process::Command;
 use std::time::Instant;
 
-use crate::{Outcome, generate, licenses, tidy};
+use crate::{Outcome, front, generate, licenses, tidy};
 
 /// The program with its optional parts, so that these are checked too.
 const WHOLE: &str = "--features=cli/paper,cli/logs";
@@ -15,6 +15,7 @@ pub fn run(root: &Path) -> Outcome {
     step("format", || cargo(root, &["fmt", "--all", "--check"], &[]))?;
     step("tidy", || tidy::run(root))?;
     step("licenses", || licenses::check(root))?;
+    step("front end", || front::build(root))?;
     step("lints", || {
         let lints = [
             "clippy",
@@ -33,6 +34,7 @@ pub fn run(root: &Path) -> Outcome {
         cargo(root, &docs, &[("RUSTDOCFLAGS", "-Dwarnings")])
     })?;
     tests(root)?;
+    step("the page in a browser", || front::journeys(root))?;
     step("generated files", || generate::compare(root))?;
     println!("all good after {:.0} s", start.elapsed().as_secs_f64());
     Ok(())

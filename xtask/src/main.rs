@@ -1,6 +1,7 @@
 //! Development tasks, run as `cargo xtask TASK`.
 //!
 //! - `check`: everything that a change must pass, in the order that fails fastest;
+//! - `front`: builds the front end of the page, which the crate `page` compiles in;
 //! - `tidy`: only the rules about the tree that no compiler knows;
 //! - `generate`: writes the files that are made from code anew;
 //! - `licenses`: licenses and origins of every dependency.
@@ -11,6 +12,7 @@
 )]
 
 mod check;
+mod front;
 mod generate;
 mod licenses;
 mod tidy;
@@ -26,11 +28,12 @@ fn main() -> ExitCode {
     let root = root();
     let outcome = match task.as_str() {
         "check" => check::run(&root),
+        "front" => front::build(&root),
         "tidy" => tidy::run(&root),
         "generate" => generate::write(&root),
         "licenses" => licenses::check(&root),
         _ => {
-            eprintln!("usage: cargo xtask check | tidy | generate | licenses");
+            eprintln!("usage: cargo xtask check | front | tidy | generate | licenses");
             return ExitCode::from(2);
         }
     };

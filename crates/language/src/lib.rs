@@ -17,6 +17,7 @@ mod format;
 mod languages;
 mod number;
 mod round;
+mod scale;
 mod texts;
 mod units;
 

@@ -96,6 +96,17 @@ impl Texts {
         Ok(Self { read: chain.into_iter().map(Language::load).collect::<Result<_, _>>()? })
     }
 
+    /// The source texts that a reader of this tag needs, first those to fall back on: for a page
+    /// that fills texts itself.
+    ///
+    /// # Errors
+    /// As [`Self::new`].
+    pub fn sources(tag: &str) -> Result<Vec<&'static str>, LanguageError> {
+        let chain = languages::chain(tag)?;
+        let files = chain.into_iter().rev().flat_map(languages::files);
+        Ok(files.map(|(_, source)| source).collect())
+    }
+
     /// The language read.
     pub fn language(&self) -> &'static str {
         self.read.first().map_or(languages::FIRST, |language| language.name)

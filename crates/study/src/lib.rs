@@ -14,8 +14,10 @@ pub mod practice;
 mod requests;
 mod road;
 mod search;
+mod series;
 mod simulation;
 mod threads;
+mod trial;
 
 pub use assess::{Assessed, assess};
 pub use issue::{
@@ -29,5 +31,7 @@ pub use planning::{Planned, PlanningError, plan_hauls};
 pub use requests::{ApprovalRequest, HaulLines, approval_requests};
 pub use road::{Named, NamedError, haul_of};
 pub use search::{Searched, TermCosts, best_hauls};
+pub use series::{Column, Series, SeriesError, Window};
 pub use simulation::{Simulated, SimulationError, sample_cycles, simulate};
 pub use threads::Threads;
+pub use trial::{Called, MovedCall, Trial, Tried, WhatIf, WhatIfError, try_out};

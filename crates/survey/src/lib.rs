@@ -9,6 +9,7 @@ mod check;
 mod convert;
 mod document;
 mod driven_by;
+mod edit;
 mod file;
 mod folder;
 mod load;
@@ -22,6 +23,7 @@ mod write;
 mod written;
 
 pub use approval::{Approval, Asked, AskedLoad};
+pub use edit::{Edit, EditError, edited, pointer_at};
 pub use folder::{Folder, LARGEST_FILE, ReadError};
 pub use load::{HaulBasis, Imported, Survey, UnitProfile, load};
 pub use new::{demos, write_demo, write_starter};

@@ -21,6 +21,7 @@ mod run;
 mod setup;
 #[cfg(feature = "logs")]
 mod truth;
+mod site;
 
 #[cfg(feature = "logs")]
 pub use crate::logs::{
@@ -62,4 +63,10 @@ pub use setup::{
 pub use truth::{
     ClockStepView, MadeLogView, MadeLogsDocument, SpanView, TruthChangeView, TruthDocument,
     TruthFaultView, TruthPhaseView, TruthTireView, TruthValuesView,
+};
+pub use site::{
+    CalledView, ColumnsView, EditView, ErrorDocument, FileDocument, FileProblemView,
+    FileSaveRequest, FileView, FilesDocument, HandSetRequest, HaulNameView, IssueRequest,
+    MovedRequest, NowRequest, ReadingRequest, SeriesDocument, SeriesView, SiteDocument, StripView,
+    TrialDocument, TrialRequest, UnitFormView, UnitsDocument, WhatIfRequest,
 };

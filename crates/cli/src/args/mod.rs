@@ -9,6 +9,7 @@ mod make;
 mod practice;
 mod report;
 mod road;
+mod serve;
 mod survey;
 
 use clap::builder::{PossibleValuesParser, TypedValueParser};
@@ -31,6 +32,7 @@ pub use make::{DriverFlag, MakeArgs};
 pub use practice::PracticeArgs;
 pub use report::{PaperFormat, ReportArgs};
 pub use road::{AskArgs, CapArgs, NowArgs, Question, ReadFlag, TrailerFlag};
+pub use serve::ServeArgs;
 pub use survey::{CheckArgs, NewArgs, PlanArgs, SimulateArgs};
 
 /// Plans on-board variable tire pressure for heavy-haul fleets, offline.
@@ -87,6 +89,7 @@ pub enum Command {
     Report(ReportArgs),
     Calc(CalcArgs),
     Logs(LogsArgs),
+    Serve(ServeArgs),
     Schema(SchemaArgs),
     Completions(CompletionsArgs),
     Man(ManArgs),

@@ -19,6 +19,7 @@ mod practice;
 mod report;
 mod road;
 mod schema;
+mod serve;
 mod simulate;
 
 use crate::args::{Command, GlobalArgs};
@@ -41,6 +42,7 @@ pub fn run(command: Command, global: &GlobalArgs, terminal: Terminal) -> Result<
         Command::Report(args) => report::run(&args, global, terminal),
         Command::Calc(args) => calc::run(&args, global, terminal),
         Command::Logs(args) => logs::run(&args, global, terminal),
+        Command::Serve(args) => serve::run(args, global, terminal),
         Command::Schema(args) => schema::run(&args, terminal),
         Command::Completions(args) => completions::run(&args, terminal),
         Command::Man(_) => man::run(terminal),

@@ -1,6 +1,6 @@
 //! How late is too late for a change, and what each further kilometer costs.
 
-use haul::{Course, CourseError, CyclePlan, PlannedChange, Record, Sample};
+use haul::{Course, CourseError, CyclePlan, PlannedChange, Record, RunOf, Sample};
 use model::haul_cycle::HaulCycle;
 use quantity::{Length, Time};
 
@@ -136,23 +136,9 @@ impl Late<'_> {
     }
 
     fn plan_called(&self, by: Length) -> CyclePlan {
-        let mut plan = self.driven.plan.clone();
+        let run = if self.is_empty_run() { RunOf::Empty } else { RunOf::Laden };
         let at = self.point.travelled;
-        let (changes, caps) = if self.is_empty_run() {
-            (&mut plan.empty, &mut plan.empty_caps)
-        } else {
-            (&mut plan.laden, &mut plan.laden_caps)
-        };
-        for change in changes.iter_mut().filter(|change| self.is_it(change)) {
-            change.at = at + by;
-        }
-        // A lower cap holds from where the lowering is called.
-        for cap in caps.iter_mut() {
-            if (cap.from - at).abs() < Length::from_mm(1.0) {
-                cap.from = (at + by).min(cap.to);
-            }
-        }
-        plan
+        self.driven.plan.called_elsewhere(run, at, at + by)
     }
 
     fn drive(&self, by: Length) -> Result<Called, InverseError> {
