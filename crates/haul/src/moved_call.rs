@@ -37,8 +37,10 @@ impl CyclePlan {
             RunOf::Laden => (&mut plan.laden, &mut plan.laden_caps),
         };
         let here = |place: Length| (place - at).abs() < SAME_PLACE;
-        let before = changes.iter().map(|change| change.at).filter(|&other| other < at && !here(other));
-        let after = changes.iter().map(|change| change.at).filter(|&other| other > at && !here(other));
+        let before =
+            changes.iter().map(|change| change.at).filter(|&other| other < at && !here(other));
+        let after =
+            changes.iter().map(|change| change.at).filter(|&other| other > at && !here(other));
         let lowest = before.fold(Length::ZERO, Length::max);
         let to = after.fold(to, Length::min).max(lowest);
         for change in changes.iter_mut().filter(|change| here(change.at)) {

@@ -17,6 +17,7 @@ pub struct Failure {
 pub type Answer<T> = Result<T, Failure>;
 
 impl Failure {
+    #[expect(clippy::needless_pass_by_value, reason = "an error is handed over where it is told")]
     fn new(status: StatusCode, error: &'static str, message: impl ToString) -> Self {
         Self { status, error, message: message.to_string() }
     }

@@ -32,7 +32,9 @@ pub struct Serving {
 #[derive(Debug, thiserror::Error)]
 pub enum ServeError {
     /// Another program has the port.
-    #[error("port {port} is taken by another program; give another with --port, or --port 0 for a free one")]
+    #[error(
+        "port {port} is taken by another program; give another with --port, or --port 0 for a free one"
+    )]
     PortTaken {
         /// The port.
         port: u16,

@@ -19,9 +19,9 @@ mod requests;
 mod route;
 mod run;
 mod setup;
+mod site;
 #[cfg(feature = "logs")]
 mod truth;
-mod site;
 
 #[cfg(feature = "logs")]
 pub use crate::logs::{
@@ -69,4 +69,9 @@ pub use site::{
     FileSaveRequest, FileView, FilesDocument, HandSetRequest, HaulNameView, IssueRequest,
     MovedRequest, NowRequest, ReadingRequest, SeriesDocument, SeriesView, SiteDocument, StripView,
     TrialDocument, TrialRequest, UnitFormView, UnitsDocument, WhatIfRequest,
+};
+#[cfg(feature = "logs")]
+pub use truth::{
+    ClockStepView, MadeLogView, MadeLogsDocument, SpanView, TruthChangeView, TruthDocument,
+    TruthFaultView, TruthPhaseView, TruthTireView, TruthValuesView,
 };

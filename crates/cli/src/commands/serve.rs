@@ -45,12 +45,17 @@ pub(super) fn run(
     let code = (share != Share::No).then(|| site.pairing_code());
     let ready = |address: std::net::SocketAddr| {
         let port = address.port();
-        let mut lines = vec![words.fill("serve-open", &[("address", &format!("http://127.0.0.1:{port}/"))])];
+        let mut lines =
+            vec![words.fill("serve-open", &[("address", &format!("http://127.0.0.1:{port}/"))])];
         for host in &hosts {
-            lines.push(words.fill("serve-open-shared", &[("address", &format!("http://{host}:{port}/"))]));
+            lines.push(
+                words.fill("serve-open-shared", &[("address", &format!("http://{host}:{port}/"))]),
+            );
         }
         if let Some(code) = &code {
-            lines.push(words.fill("serve-code", &[("code", &format!("{} {}", &code[..4], &code[4..]))]));
+            lines.push(
+                words.fill("serve-code", &[("code", &format!("{} {}", &code[..4], &code[4..]))]),
+            );
             lines.push(words.text("serve-not-encrypted"));
         }
         lines.push(words.text("serve-stop"));

@@ -3,6 +3,8 @@
 //! A path is never put together with the disk before it was found among the files of the survey,
 //! or is a plain new name in one of its folders.
 
+use std::ffi::OsStr;
+use std::path::Path;
 use std::sync::Arc;
 
 use axum::Json;
@@ -38,7 +40,7 @@ fn kind(path: &str) -> Option<&'static str> {
         _ => {}
     }
     let (folder, name) = path.split_once('/')?;
-    let plain = name.ends_with(".toml") && !name.contains('/');
+    let plain = !name.contains('/') && Path::new(name).extension() == Some(OsStr::new("toml"));
     FOLDERS.iter().find(|(known, _)| *known == folder && plain).map(|(_, kind)| *kind)
 }
 
@@ -172,8 +174,16 @@ mod tests {
     fn a_new_file_has_a_plain_name_in_a_known_folder() {
         assert!(is_plain_new("tires/steer-11r22.toml"));
         for path in [
-            "../x.toml", "tires/../x.toml", "tires/.toml", "tires/a/b.toml", "/etc/x.toml",
-            "plans/x.toml", "survey.toml", "tires/x.exe", "tires/A b.toml", "tires\\x.toml",
+            "../x.toml",
+            "tires/../x.toml",
+            "tires/.toml",
+            "tires/a/b.toml",
+            "/etc/x.toml",
+            "plans/x.toml",
+            "survey.toml",
+            "tires/x.exe",
+            "tires/A b.toml",
+            "tires\\x.toml",
         ] {
             assert!(!is_plain_new(path), "{path}");
         }

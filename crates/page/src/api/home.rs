@@ -2,11 +2,11 @@
 
 use std::sync::Arc;
 
-use axum::extract::{Extension, Query, State};
+use axum::Json;
 use axum::extract::rejection::QueryRejection;
+use axum::extract::{Extension, Query, State};
 use axum::http::header;
 use axum::response::IntoResponse;
-use axum::Json;
 use language::{Kind, Texts, UnitProfile};
 use model::haul_cycle::HaulCycle;
 use serde::Deserialize;
@@ -48,9 +48,11 @@ fn document(site: &Site, snapshot: &Snapshot, rights: Rights) -> SiteDocument {
         }
         .name()
         .to_owned(),
-        languages: Texts::languages().map(str::to_owned).collect(),
+        languages: language::OFFERED.iter().map(|tag| (*tag).to_owned()).collect(),
         speed_cap_step_kmh: survey.map_or(5.0, |survey| survey.speed_cap_step.as_kmh()),
-        hauls: survey.map(|survey| survey.hauls.iter().map(|haul| named(survey, haul)).collect()).unwrap_or_default(),
+        hauls: survey
+            .map(|survey| survey.hauls.iter().map(|haul| named(survey, haul)).collect())
+            .unwrap_or_default(),
         broken_hauls: survey.map(broken).unwrap_or_default(),
         responsible: survey.map(|survey| survey.responsible.clone()).unwrap_or_default(),
         date: opened.day.to_string(),
@@ -114,9 +116,7 @@ pub struct Language {
 }
 
 /// `GET /api/texts`: Fluent sources, those to fall back on first.
-pub async fn texts(
-    language: Result<Query<Language>, QueryRejection>,
-) -> Answer<impl IntoResponse> {
+pub async fn texts(language: Result<Query<Language>, QueryRejection>) -> Answer<impl IntoResponse> {
     let Query(Language { language }) = language?;
     let sources = Texts::sources(&language).map_err(Failure::missing)?;
     let header = [(header::CONTENT_TYPE, "text/plain; charset=utf-8")];

@@ -60,7 +60,9 @@ pub async fn issue(
 }
 
 fn terms(wanted: IssueRequest) -> Answer<IssueTerms> {
-    let day = |text: &str| text.parse::<Date>().map_err(|error| Failure::wrong(format!("'{text}': {error}")));
+    let day = |text: &str| {
+        text.parse::<Date>().map_err(|error| Failure::wrong(format!("'{text}': {error}")))
+    };
     let date = day(&wanted.date)?;
     Ok(IssueTerms {
         date,

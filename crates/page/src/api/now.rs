@@ -27,11 +27,8 @@ pub async fn now(
         let snapshot = site.snapshots.current()?;
         let survey = snapshot.opened.survey.as_ref();
         let survey = survey.ok_or_else(|| Failure::survey("survey.toml has errors"))?;
-        let named = Named {
-            unit: wanted.unit.as_deref(),
-            combination: None,
-            haul: wanted.haul.as_deref(),
-        };
+        let named =
+            Named { unit: wanted.unit.as_deref(), combination: None, haul: wanted.haul.as_deref() };
         let name = haul_of(survey, named).map_err(Failure::wrong)?.name.clone();
         let haul = trial::haul(survey, &name)?;
         let call = call(&haul, &wanted, survey.speed_cap_step)?;
@@ -53,7 +50,11 @@ fn call(haul: &HaulCycle, wanted: &NowRequest, cap_step: Speed) -> Answer<Call> 
         "cold" => Warmth::Cold,
         "warm" => Warmth::Warm,
         "not-known" => Warmth::NotKnown,
-        other => return Err(Failure::wrong(format!("tires are cold, warm or not-known, not '{other}'"))),
+        other => {
+            return Err(Failure::wrong(format!(
+                "tires are cold, warm or not-known, not '{other}'"
+            )));
+        }
     };
     let trailer = match wanted.trailer.as_deref() {
         None | Some("planned") => Trailer::AsPlanned,

@@ -63,20 +63,56 @@ fn json_of(schema: Value) -> Value {
     json!({ "application/json": { "schema": schema } })
 }
 
+/// What a question about one file names.
+const FILE: &[(&str, &str, &str)] = &[("path", "string", "Path in the survey")];
+
 fn questions(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
-    let get = |path, about, query, answer| Question { path, method: "get", about, query, body: None, answer };
-    let post = |path, about, body, answer| Question { path, method: "post", about, query: &[], body: Some(body), answer };
+    let get = |path, about, query, answer| Question {
+        path,
+        method: "get",
+        about,
+        query,
+        body: None,
+        answer,
+    };
+    let post = |path, about, body, answer| Question {
+        path,
+        method: "post",
+        about,
+        query: &[],
+        body: Some(body),
+        answer,
+    };
     let text = json!({ "text/plain": { "schema": { "type": "string" } } });
     let bytes = json!({ "application/octet-stream": {} });
     let object = json_of(json!({ "type": "object" }));
-    const FILE: &[(&str, &str, &str)] = &[("path", "string", "Path in the survey")];
     vec![
-        get("/site", "The survey served, and what may be done with it", &[], of::<SiteDocument>(schemas)),
-        get("/units", "How numbers are shown in each unit profile", &[], of::<UnitsDocument>(schemas)),
-        get("/texts", "Fluent texts of a language", &[("language", "string", "Language tag")], text),
+        get(
+            "/site",
+            "The survey served, and what may be done with it",
+            &[],
+            of::<SiteDocument>(schemas),
+        ),
+        get(
+            "/units",
+            "How numbers are shown in each unit profile",
+            &[],
+            of::<UnitsDocument>(schemas),
+        ),
+        get(
+            "/texts",
+            "Fluent texts of a language",
+            &[("language", "string", "Language tag")],
+            text,
+        ),
         get("/schemas", "JSON Schemas of survey files by name", &[], object.clone()),
         get("/openapi.json", "This description", &[], object),
-        get("/check", "Everything that is wrong with the survey", &[], of::<CheckDocument>(schemas)),
+        get(
+            "/check",
+            "Everything that is wrong with the survey",
+            &[],
+            of::<CheckDocument>(schemas),
+        ),
         get("/files", "The files of the survey", &[], of::<FilesDocument>(schemas)),
         get("/file", "One file", FILE, of::<FileDocument>(schemas)),
         Question {
@@ -87,10 +123,25 @@ fn questions(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
             body: Some(of::<FileSaveRequest>(schemas)),
             answer: of::<FileDocument>(schemas),
         },
-        post("/plan", "A plan tried; 503 where every core is at work", of::<TrialRequest>(schemas), of::<TrialDocument>(schemas)),
-        post("/now", "The answer to a call from the road", of::<NowRequest>(schemas), of::<NowDocument>(schemas)),
+        post(
+            "/plan",
+            "A plan tried; 503 where every core is at work",
+            of::<TrialRequest>(schemas),
+            of::<TrialDocument>(schemas),
+        ),
+        post(
+            "/now",
+            "The answer to a call from the road",
+            of::<NowRequest>(schemas),
+            of::<NowDocument>(schemas),
+        ),
         get("/plans", "Issued plans", &[], of::<PlansDocument>(schemas)),
-        post("/issue", "Issues the plan of a haul", of::<IssueRequest>(schemas), of::<PlansDocument>(schemas)),
+        post(
+            "/issue",
+            "Issues the plan of a haul",
+            of::<IssueRequest>(schemas),
+            of::<PlansDocument>(schemas),
+        ),
         get("/series", "Long series there are", &[], of::<SeriesDocument>(schemas)),
         get(
             "/series/window",

@@ -66,7 +66,8 @@ fn trial(haul: &HaulCycle, wanted: &TrialRequest) -> Answer<Trial> {
         return Err(Failure::wrong(format!("more than {MOST} cells or changes in one request")));
     }
     let what_if = wanted.what_if.what_if();
-    let what_if = what_if.ok_or_else(|| Failure::wrong("what_if holds something that is no number"))?;
+    let what_if =
+        what_if.ok_or_else(|| Failure::wrong("what_if holds something that is no number"))?;
     let moved = |moved: &view::MovedRequest| {
         let on_route = (0.0..=haul.route.length().as_km()).contains(&moved.km);
         let at = Length::from_km(moved.km);

@@ -73,7 +73,11 @@ fn judge(site: &Site, request: &Request) -> Result<Rights, Refused> {
         if !site.pairing.knows(headers) {
             let page = request.method() == Method::GET && !path.starts_with("/api");
             let message = "this device is not paired; open the page and type the code";
-            return Err(if page { Refused::Pair } else { Failure::forbidden("not-paired", message).into() });
+            return Err(if page {
+                Refused::Pair
+            } else {
+                Failure::forbidden("not-paired", message).into()
+            });
         }
     }
     let reads = matches!(*request.method(), Method::GET | Method::HEAD);

@@ -60,12 +60,15 @@ impl Pairing {
 
     /// Whether the device was let in.
     pub fn knows(&self, headers: &HeaderMap) -> bool {
-        let cookies = headers.get_all(header::COOKIE).iter().filter_map(|value| value.to_str().ok());
+        let cookies =
+            headers.get_all(header::COOKIE).iter().filter_map(|value| value.to_str().ok());
         let mut keys = cookies
             .flat_map(|cookies| cookies.split(';'))
             .filter_map(|cookie| cookie.trim().strip_prefix(COOKIE)?.strip_prefix('='));
         let state = self.lock();
-        keys.any(|key| state.devices.iter().any(|known| super::same(known.as_bytes(), key.as_bytes())))
+        keys.any(|key| {
+            state.devices.iter().any(|known| super::same(known.as_bytes(), key.as_bytes()))
+        })
     }
 
     /// Lets a device in by its code; gives its key.
@@ -110,7 +113,8 @@ fn fresh_code() -> Result<String, getrandom::Error> {
 /// The form that asks for the code; no script, no style from elsewhere.
 pub fn ask() -> Response {
     const PAGE: &str = include_str!("pair.html");
-    (StatusCode::UNAUTHORIZED, [(header::CONTENT_TYPE, "text/html; charset=utf-8")], PAGE).into_response()
+    (StatusCode::UNAUTHORIZED, [(header::CONTENT_TYPE, "text/html; charset=utf-8")], PAGE)
+        .into_response()
 }
 
 #[derive(Deserialize)]

@@ -47,13 +47,16 @@ impl Series {
     /// # Errors
     /// [`SeriesError`] for a clock that runs back and for columns of another length.
     pub fn new(time_s: Vec<f64>, columns: Vec<(String, Vec<f32>)>) -> Result<Self, SeriesError> {
-        if let Some(row) = time_s.windows(2).position(|pair| !(pair[0] <= pair[1])) {
+        if let Some(row) = time_s.windows(2).position(|pair| pair[0].is_nan() || pair[1] < pair[0])
+        {
             return Err(SeriesError::ClockRunsBack { row: row + 2 });
         }
         if let Some((name, _)) = columns.iter().find(|(_, values)| values.len() != time_s.len()) {
             return Err(SeriesError::Uneven { column: name.clone() });
         }
-        let columns = columns.into_iter().map(|(name, values)| Column { name, pyramid: Pyramid::new(values) });
+        let columns = columns
+            .into_iter()
+            .map(|(name, values)| Column { name, pyramid: Pyramid::new(values) });
         Ok(Self { columns: columns.collect(), time_s })
     }
 

@@ -23,13 +23,12 @@ fn joined(a: (f32, f32), b: (f32, f32)) -> (f32, f32) {
 impl Pyramid {
     pub fn new(values: Vec<f32>) -> Self {
         let mut levels: Vec<Vec<(f32, f32)>> = Vec::new();
-        let first = values.chunks(BLOCK).map(|block| {
-            block.iter().fold(NOTHING, |found, &value| joined(found, (value, value)))
-        });
+        let first = values
+            .chunks(BLOCK)
+            .map(|block| block.iter().fold(NOTHING, |found, &value| joined(found, (value, value))));
         let mut level: Vec<(f32, f32)> = first.collect();
         while level.len() > 1 {
-            let next =
-                level.chunks(BLOCK).map(|block| block.iter().copied().fold(NOTHING, joined));
+            let next = level.chunks(BLOCK).map(|block| block.iter().copied().fold(NOTHING, joined));
             let next = next.collect();
             levels.push(std::mem::replace(&mut level, next));
         }
@@ -55,7 +54,10 @@ impl Pyramid {
             let Some(next) = next else {
                 return (start..end).map(at).fold(found, joined);
             };
-            found = (start..inner_start * BLOCK).chain(inner_end * BLOCK..end).map(at).fold(found, joined);
+            found = (start..inner_start * BLOCK)
+                .chain(inner_end * BLOCK..end)
+                .map(at)
+                .fold(found, joined);
             (start, end, level) = (inner_start, inner_end, Some(next));
         }
         found

@@ -56,7 +56,8 @@ pub(super) fn csv(bytes: &[u8]) -> Result<Columns, SeriesError> {
         text.map(|text| (index + 1, text))
     });
     let (_, heading) = lines.next().unwrap_or(Ok((1, "")))?;
-    let names: Vec<&str> = heading.trim_start_matches('\u{feff}').split(',').map(str::trim).collect();
+    let names: Vec<&str> =
+        heading.trim_start_matches('\u{feff}').split(',').map(str::trim).collect();
     if names[0] != "time_s" {
         return Err(SeriesError::NoClock { found: names[0].chars().take(40).collect() });
     }
@@ -104,8 +105,7 @@ mod tests {
 
     #[test]
     fn numbers_flags_and_gaps_are_read_and_words_left_out() {
-        let (time, columns) =
-            csv(b"time_s,a,on,name\r\n0,1.5,true,x\r\n1,,false,y\r\n").unwrap();
+        let (time, columns) = csv(b"time_s,a,on,name\r\n0,1.5,true,x\r\n1,,false,y\r\n").unwrap();
         assert_eq!(time, [0.0, 1.0]);
         assert_eq!(columns.len(), 2);
         assert!(columns[0].1[0] == 1.5 && columns[0].1[1].is_nan());

@@ -103,7 +103,7 @@ fn driven(planned: Planned, trial: &Trial, detail: &Detail) -> Tried {
     let cycle = plan::simulate(&planned.haul, ladder, &schedule, detail, &mut trace).ok();
     let time_lost = cycle.as_ref().map_or(Time::ZERO, |cycle| cycle.time() - driven.cycle.time());
     let called = places.iter().map(|place| place.outcome(driven, &trace)).collect();
-    Tried { cycle, trace, called, time_lost, planned }
+    Tried { planned, cycle, trace, called, time_lost }
 }
 
 /// A call that moves from one travel distance to another.

@@ -71,8 +71,9 @@ impl WhatIf {
             group.mass = group.mass * self.load;
         }
         for leg in &mut haul.route.legs {
-            leg.ground_maximum = 
-                leg.ground_maximum.map(|advice| ColdPressure::from_kpa(advice.as_kpa() * self.bearing));
+            leg.ground_maximum = leg
+                .ground_maximum
+                .map(|advice| ColdPressure::from_kpa(advice.as_kpa() * self.bearing));
         }
         let compressor = &mut haul.combination.supply.compressor;
         compressor.displacement = compressor.displacement * self.delivery;

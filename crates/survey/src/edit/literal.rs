@@ -10,7 +10,10 @@ pub(super) fn inline(value: &Value) -> Option<String> {
         Value::Number(number) => {
             let float = number.as_f64().filter(|float| float.is_finite())?;
             // An integer stays one; a float keeps its shortest digits.
-            Some(number.as_i64().map_or_else(|| toml_edit::Value::from(float).to_string(), |whole| whole.to_string()))
+            Some(number.as_i64().map_or_else(
+                || toml_edit::Value::from(float).to_string(),
+                |whole| whole.to_string(),
+            ))
         }
         Value::String(text) => Some(toml_edit::Value::from(text.as_str()).to_string()),
         Value::Array(values) => {

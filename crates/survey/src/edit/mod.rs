@@ -42,7 +42,9 @@ pub enum EditError {
     #[error("there is nothing at {0}; the file may have changed: read it again")]
     NoPlace(String),
     /// No TOML value.
-    #[error("the value for {0} cannot be written: give text, a finite number, yes or no, or a list")]
+    #[error(
+        "the value for {0} cannot be written: give text, a finite number, yes or no, or a list"
+    )]
     NoValue(String),
     /// A whole table in place of a value.
     #[error("{0} is a table of its own; change the values in it one by one")]

@@ -144,9 +144,9 @@ impl<'a> Tree<'a> {
 
     /// Whether a table with a heading, or a list of them, stands there.
     pub fn is_table(&self, pointer: &str) -> bool {
-        self.nodes.get(pointer).is_some_and(|node| {
-            matches!(node.form, Form::Table | Form::Implied | Form::Rows)
-        })
+        self.nodes
+            .get(pointer)
+            .is_some_and(|node| matches!(node.form, Form::Table | Form::Implied | Form::Rows))
     }
 
     /// Bytes of a value.
@@ -192,9 +192,9 @@ impl<'a> Tree<'a> {
 
     /// End of the last value that stands directly in a table, else of its heading.
     fn own_end(&self, pointer: &str) -> Option<usize> {
-        let own = self.children(pointer).filter(|(_, node)| {
-            matches!(node.form, Form::Value | Form::List | Form::Inline)
-        });
+        let own = self
+            .children(pointer)
+            .filter(|(_, node)| matches!(node.form, Form::Value | Form::List | Form::Inline));
         let last = own.filter_map(|(_, node)| Some(node.span.clone()?.end)).max();
         let node = self.nodes.get(pointer)?;
         match (last, pointer.is_empty()) {
@@ -212,9 +212,9 @@ impl<'a> Tree<'a> {
 
     fn children(&self, pointer: &str) -> impl Iterator<Item = (&String, &Node)> {
         let prefix = format!("{pointer}/");
-        self.nodes.iter().filter(move |(at, _)| {
-            at.strip_prefix(&prefix).is_some_and(|rest| !rest.contains('/'))
-        })
+        self.nodes
+            .iter()
+            .filter(move |(at, _)| at.strip_prefix(&prefix).is_some_and(|rest| !rest.contains('/')))
     }
 
     /// End of everything in a table, inner tables with headings included.

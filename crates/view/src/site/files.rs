@@ -66,7 +66,10 @@ impl FileProblemView {
     /// The problem with the text it stands in.
     pub fn new(problem: &Problem, text: &str) -> Self {
         let byte = problem.span.as_ref().map(|span| span.start);
-        Self { problem: ProblemView::from(problem), pointer: byte.and_then(|byte| survey::pointer_at(text, byte)) }
+        Self {
+            problem: ProblemView::from(problem),
+            pointer: byte.and_then(|byte| survey::pointer_at(text, byte)),
+        }
     }
 }
 

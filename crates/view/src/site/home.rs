@@ -99,6 +99,10 @@ pub struct ErrorDocument {
 impl ErrorDocument {
     /// Makes the document.
     pub fn new(error: &str, message: impl Into<String>) -> Self {
-        Self { schema: "airtide.error/1".to_owned(), error: error.to_owned(), message: message.into() }
+        Self {
+            schema: "airtide.error/1".to_owned(),
+            error: error.to_owned(),
+            message: message.into(),
+        }
     }
 }

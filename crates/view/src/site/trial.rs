@@ -126,7 +126,11 @@ impl TrialDocument {
             strip: tried.cycle.is_some().then(|| StripView::new(tried)),
             not_driven_because: why_not.map(ToString::to_string),
             cycle_time_s: tried.cycle.as_ref().map(|cycle| cycle.time().as_s()),
-            time_lost_s: if tried.time_lost.abs() < Time::from_s(1e-3) { 0.0 } else { tried.time_lost.as_s() },
+            time_lost_s: if tried.time_lost.abs() < Time::from_s(1e-3) {
+                0.0
+            } else {
+                tried.time_lost.as_s()
+            },
             called: tried
                 .called
                 .iter()

@@ -1,8 +1,6 @@
 //! Who may ask what.
 
-mod asked;
-
-use asked::{Asked, from_afar};
+use super::asked::{Asked, from_afar};
 use axum::body::Body;
 use axum::http::StatusCode;
 use page::{LARGEST_BODY, Share, SiteOptions};
@@ -23,14 +21,14 @@ async fn only_our_own_host_and_origin_may_ask() {
         [("origin", "http://localhost:8731"), ("accept", "*/*")],
         [("sec-fetch-site", "cross-site"), ("accept", "*/*")],
     ] {
-        let request = asked.request("GET", "/api/site", &headers).body(Body::empty()).unwrap();
+        let request = Asked::request("GET", "/api/site", &headers).body(Body::empty()).unwrap();
         assert_eq!(asked.send(request).await.status, StatusCode::FORBIDDEN, "{headers:?}");
     }
     for headers in [
         [("host", "localhost:9"), ("origin", "http://localhost:9")],
         [("host", "[::1]:9"), ("sec-fetch-site", "same-origin")],
     ] {
-        let request = asked.request("GET", "/api/site", &headers).body(Body::empty()).unwrap();
+        let request = Asked::request("GET", "/api/site", &headers).body(Body::empty()).unwrap();
         assert_eq!(asked.send(request).await.status, StatusCode::OK, "{headers:?}");
     }
 }
@@ -42,9 +40,12 @@ async fn what_is_not_a_plain_question_needs_the_token() {
         [("PUT", "/api/file"), ("POST", "/api/plan"), ("POST", "/api/issue"), ("POST", "/api/now")]
     {
         for headers in [&[][..], &[("x-airtide-token", "00")][..]] {
-            let request = asked.request(method, path, headers).body(Body::from("{}")).unwrap();
+            let request = Asked::request(method, path, headers).body(Body::from("{}")).unwrap();
             let came = asked.send(request).await;
-            assert_eq!((came.status, came.error().as_str()), (StatusCode::FORBIDDEN, "wrong-token"));
+            assert_eq!(
+                (came.status, came.error().as_str()),
+                (StatusCode::FORBIDDEN, "wrong-token")
+            );
         }
     }
 }
@@ -67,7 +68,9 @@ async fn paths_stay_inside_the_survey() {
     let asked = page().await;
     let outside = asked.folder.path().join("outside.toml");
     std::fs::write(&outside, "a = 1\n").unwrap();
-    for path in ["../outside.toml", "tires/../../outside.toml", "/etc/hostname", "..%2Foutside.toml"] {
+    for path in
+        ["../outside.toml", "tires/../../outside.toml", "/etc/hostname", "..%2Foutside.toml"]
+    {
         let came = asked.get(&format!("/api/file?path={path}")).await;
         assert_eq!(came.status, StatusCode::NOT_FOUND, "{path}");
         let save = json!({ "path": path, "base": null, "text": "a = 2\n" });
@@ -90,11 +93,12 @@ async fn a_body_too_large_is_refused() {
 
 #[tokio::test]
 async fn devices_are_let_in_by_the_code_and_may_read_only() {
-    let sharing = |share| SiteOptions { share, hosts: vec!["10.0.0.5".into()], ..SiteOptions::default() };
+    let sharing =
+        |share| SiteOptions { share, hosts: vec!["10.0.0.5".into()], ..SiteOptions::default() };
     let asked = Asked::demo(sharing(Share::ReadOnly)).await;
     let host = ("host", "10.0.0.5:8731");
     let get = |path: &str, headers: &[(&str, &str)]| {
-        from_afar(asked.request("GET", path, headers).body(Body::empty()).unwrap())
+        from_afar(Asked::request("GET", path, headers).body(Body::empty()).unwrap())
     };
     let came = asked.send(get("/", &[host])).await;
     assert_eq!(came.status, StatusCode::UNAUTHORIZED);
@@ -102,7 +106,7 @@ async fn devices_are_let_in_by_the_code_and_may_read_only() {
     assert_eq!(asked.send(get("/api/site", &[host])).await.error(), "not-paired");
 
     let form = [host, ("content-type", "application/x-www-form-urlencoded")];
-    let mut request = asked.request("POST", "/pair", &[host]).body(Body::empty()).unwrap();
+    let mut request = Asked::request("POST", "/pair", &[host]).body(Body::empty()).unwrap();
     request.headers_mut().insert("content-type", form[1].1.parse().unwrap());
     *request.body_mut() = Body::from(format!("code={}", asked.site.pairing_code()));
     let came = asked.send(from_afar(request)).await;
@@ -118,13 +122,13 @@ async fn devices_are_let_in_by_the_code_and_may_read_only() {
     let token = site["token"].as_str().unwrap();
     let headers = [host, ("cookie", key), ("x-airtide-token", token)];
     let save = json!({ "path": "survey.toml", "base": null, "text": "" }).to_string();
-    let request = asked.request("PUT", "/api/file", &headers).body(Body::from(save)).unwrap();
+    let request = Asked::request("PUT", "/api/file", &headers).body(Body::from(save)).unwrap();
     assert_eq!(asked.send(from_afar(request)).await.error(), "read-only");
 }
 
 #[tokio::test]
 async fn without_sharing_nobody_else_may_look() {
     let asked = page().await;
-    let request = asked.request("GET", "/api/site", &[]).body(Body::empty()).unwrap();
+    let request = Asked::request("GET", "/api/site", &[]).body(Body::empty()).unwrap();
     assert_eq!(asked.send(from_afar(request)).await.error(), "not-shared");
 }

@@ -49,7 +49,7 @@ impl Asked {
         let app = router(Arc::clone(&site));
         let mut asked = Self { folder, site, app, token: String::new() };
         let found = asked.get("/api/site").await.json();
-        asked.token = found["token"].as_str().unwrap_or_default().to_owned();
+        found["token"].as_str().unwrap_or_default().clone_into(&mut asked.token);
         asked
     }
 
@@ -61,17 +61,16 @@ impl Asked {
     }
 
     pub async fn get(&self, path: &str) -> Came {
-        self.send(self.request("GET", path, &[]).body(Body::empty()).unwrap()).await
+        self.send(Self::request("GET", path, &[]).body(Body::empty()).unwrap()).await
     }
 
     pub async fn json(&self, method: &str, path: &str, body: &Value) -> Came {
         let headers = [("x-airtide-token", self.token.as_str())];
-        let request = self.request(method, path, &headers);
+        let request = Self::request(method, path, &headers);
         self.send(request.body(Body::from(body.to_string())).unwrap()).await
     }
 
     pub fn request(
-        &self,
         method: &str,
         path: &str,
         headers: &[(&str, &str)],

@@ -1,0 +1,5 @@
+//! The page as a browser would ask it, without a socket.
+
+mod answers;
+mod asked;
+mod guarded;
