@@ -2,6 +2,7 @@
 //!
 //! - `check`: everything that a change must pass, in the order that fails fastest;
 //! - `front`: builds the front end of the page, which the crate `page` compiles in;
+//! - `journeys`: drives the page in a real browser;
 //! - `tidy`: only the rules about the tree that no compiler knows;
 //! - `generate`: writes the files that are made from code anew;
 //! - `licenses`: licenses and origins of every dependency.
@@ -29,11 +30,12 @@ fn main() -> ExitCode {
     let outcome = match task.as_str() {
         "check" => check::run(&root),
         "front" => front::build(&root),
+        "journeys" => front::journeys(&root),
         "tidy" => tidy::run(&root),
         "generate" => generate::write(&root),
         "licenses" => licenses::check(&root),
         _ => {
-            eprintln!("usage: cargo xtask check | front | tidy | generate | licenses");
+            eprintln!("usage: cargo xtask check | front | journeys | tidy | generate | licenses");
             return ExitCode::from(2);
         }
     };
