@@ -7,7 +7,7 @@ use axum::extract::rejection::JsonRejection;
 use axum::extract::{Extension, State};
 use model::date::Date;
 use plan::Detail;
-use study::{IssueTerms, Opened, issue as issue_plan, issued, issued_problems, plan_hauls, stale};
+use study::{IssueTerms, Opened, driven_by, issue as issue_plan, issued, issued_problems, plan_hauls, stale};
 use view::{IssueRequest, PlanDocument, PlansDocument};
 
 use super::work::{computing, reading};
@@ -47,6 +47,8 @@ pub async fn issue(
         let opened = Opened::read_as_of(site.survey(), terms.valid_from)?;
         let survey = opened.survey.as_ref();
         let survey = survey.ok_or_else(|| Failure::survey("survey.toml has errors"))?;
+        // Planned for those who are to drive by it.
+        let survey = &driven_by(survey, &terms.units).map_err(Failure::wrong)?;
         let planned = plan_hauls(survey, Some(&wanted.haul), &Detail::default());
         let planned = planned.map_err(Failure::survey)?;
         let frozen = serde_json::to_value(PlanDocument::new(&planned)).map_err(Failure::broken)?;

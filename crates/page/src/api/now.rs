@@ -8,7 +8,7 @@ use axum::extract::rejection::JsonRejection;
 use model::haul_cycle::HaulCycle;
 use plan::now::{Call, Gauged, Load, Reading, Trailer, Warmth, Whose, answer};
 use quantity::{GaugePressure, Speed, Temperature, Unit};
-use study::{Named, haul_of};
+use study::{Named, driven_by, haul_of};
 use view::{NowDocument, NowRequest, ReadingRequest, SubjectView};
 
 use super::trial;
@@ -27,8 +27,9 @@ pub async fn now(
         let snapshot = site.snapshots.current()?;
         let survey = snapshot.opened.survey.as_ref();
         let survey = survey.ok_or_else(|| Failure::survey("survey.toml has errors"))?;
-        let named =
-            Named { unit: wanted.unit.as_deref(), combination: None, haul: wanted.haul.as_deref() };
+        let units: Vec<String> = wanted.unit.iter().cloned().collect();
+        let survey = &driven_by(survey, &units).map_err(Failure::wrong)?;
+        let named = Named { combination: None, haul: wanted.haul.as_deref() };
         let name = haul_of(survey, named).map_err(Failure::wrong)?.name.clone();
         let haul = trial::haul(survey, &name)?;
         let call = call(&haul, &wanted, survey.speed_cap_step)?;

@@ -10,7 +10,7 @@ use axum::response::IntoResponse;
 use plan::Detail;
 use quantity::Time;
 use serde::Deserialize;
-use study::{Planned, Series, Window, simulate};
+use study::{Planned, PlannedFor, Series, Window, simulate};
 use view::{SeriesDocument, SeriesView};
 
 use super::trial;
@@ -126,7 +126,7 @@ fn run(site: &Site, id: &str, haul: &str) -> Answer<Arc<Series>> {
     let haul = trial::haul(survey, haul)?;
     let detail = Detail { samples: 0, ..Detail::default() };
     let plan = plan::Plan::of(&haul, &detail).map_err(Failure::survey)?;
-    let planned = Planned { haul, plan, search: None };
+    let planned = Planned { haul, plan, search: None, planned_for: PlannedFor::default() };
     let simulated = simulate(&planned, EVERY, &detail).map_err(Failure::survey)?;
     let series = Series::of_run(&planned.haul, &simulated).map_err(Failure::broken)?;
     let series = Arc::new(series);

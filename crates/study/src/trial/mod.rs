@@ -10,7 +10,7 @@ use quantity::{Length, Time};
 
 pub use what_if::{WhatIf, WhatIfError};
 
-use crate::{Planned, PlanningError, Threads};
+use crate::{Planned, PlannedFor, PlanningError, Threads};
 
 /// A change called somewhere else than planned.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -79,7 +79,7 @@ pub fn try_out(haul: &HaulCycle, trial: &Trial, detail: &Detail) -> Result<Tried
     }
     let plan = Plan::with_workers(&haul, detail, &Threads)
         .map_err(|error| PlanningError::Plan { haul: haul.name.clone(), error })?;
-    let planned = Planned { haul, plan, search: None };
+    let planned = Planned { haul, plan, search: None, planned_for: PlannedFor::default() };
     Ok(driven(planned, trial, detail))
 }
 
