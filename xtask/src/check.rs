@@ -7,7 +7,7 @@ use std::time::Instant;
 use crate::{Outcome, front, generate, licenses, tidy};
 
 /// The program with its optional parts, so that these are checked too.
-const WHOLE: &str = "--features=cli/paper,cli/logs";
+const WHOLE: &str = "--features=cli/paper,cli/logs,cli/page";
 
 /// Runs every step; stops at the first that fails, for a later step would only repeat it.
 pub fn run(root: &Path) -> Outcome {

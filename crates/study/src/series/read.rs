@@ -108,7 +108,7 @@ mod tests {
         let (time, columns) = csv(b"time_s,a,on,name\r\n0,1.5,true,x\r\n1,,false,y\r\n").unwrap();
         assert_eq!(time, [0.0, 1.0]);
         assert_eq!(columns.len(), 2);
-        assert!(columns[0].1[0] == 1.5 && columns[0].1[1].is_nan());
+        assert!((columns[0].1[0] - 1.5).abs() < 1e-12 && columns[0].1[1].is_nan());
         assert_eq!(columns[1], ("on".to_owned(), vec![1.0, 0.0]));
     }
 
