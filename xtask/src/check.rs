@@ -7,7 +7,7 @@ use std::time::Instant;
 use crate::{Outcome, front, generate, licenses, tidy};
 
 /// The program with its optional parts, so that these are checked too.
-const WHOLE: &str = "--features=cli/paper,cli/logs,cli/page";
+pub const WHOLE: &str = "--features=cli/paper,cli/logs,cli/page";
 
 /// Runs every step; stops at the first that fails, for a later step would only repeat it.
 pub fn run(root: &Path) -> Outcome {
@@ -34,6 +34,7 @@ pub fn run(root: &Path) -> Outcome {
         cargo(root, &docs, &[("RUSTDOCFLAGS", "-Dwarnings")])
     })?;
     tests(root)?;
+    step("journeys through the page", || front::journeys(root))?;
     step("generated files", || generate::compare(root))?;
     println!("all good after {:.0} s", start.elapsed().as_secs_f64());
     Ok(())

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use crate::Outcome;
-use crate::check::cargo;
+use crate::check::{WHOLE, cargo};
 
 fn folder(root: &Path) -> PathBuf {
     root.join("crates/page/front")
@@ -21,7 +21,9 @@ pub fn build(root: &Path) -> Outcome {
 
 /// Drives the page as people would, on the program as it ships.
 pub fn journeys(root: &Path) -> Outcome {
-    cargo(root, &["build", "--package", "cli", "--features", "page", "--profile", "ci"], &[])?;
+    // The tests' own build, so that nothing is compiled twice; the program is part of it.
+    let program = ["test", "--workspace", "--no-run", WHOLE, "--profile", "ci"];
+    cargo(root, &program, &[])?;
     npm(&folder(root), &["run", "--silent", "e2e"])
 }
 

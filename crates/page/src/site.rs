@@ -60,6 +60,7 @@ pub struct Site {
     /// Longer work: simulations and tables read.
     pub(crate) workers: Arc<Semaphore>,
     pub(crate) series: crate::api::series::Shelf,
+    pub(crate) drives: crate::api::practice::Drives,
     saving: Mutex<()>,
 }
 
@@ -78,6 +79,7 @@ impl Site {
             planners: Arc::new(Semaphore::new(cores)),
             workers: Arc::new(Semaphore::new(cores)),
             series: crate::api::series::Shelf::default(),
+            drives: crate::api::practice::Drives::default(),
             saving: Mutex::new(()),
             options,
         })

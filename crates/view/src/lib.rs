@@ -65,9 +65,10 @@ pub use truth::{
     TruthFaultView, TruthPhaseView, TruthTireView, TruthValuesView,
 };
 pub use site::{
-    CalledView, ColumnsView, EditView, ErrorDocument, FileDocument, FileProblemView,
-    FileSaveRequest, FileView, FilesDocument, HandSetRequest, HaulNameView, IssueRequest,
-    MovedRequest, NowRequest, ReadingRequest, SeriesDocument, SeriesView, SiteDocument, StripView,
+    ActionRequest, AgainRequest, CalledView, ColumnsView, DriveDocument, DriveRequest, EditView,
+    ErrorDocument, FileDocument, FileProblemView, FileSaveRequest, FileView, FilesDocument,
+    HandSetRequest, HaulNameView, IssueRequest, JudgeRequest, MovedRequest, NowRequest,
+    ReadingRequest, SeriesDocument, SeriesView, SiteDocument, StepRequest, StripView,
     TrialDocument, TrialRequest, UnitFormView, UnitsDocument, WhatIfRequest,
 };
 #[cfg(feature = "logs")]

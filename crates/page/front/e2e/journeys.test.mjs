@@ -180,11 +180,37 @@ test("language and units change without a reload, and the plan stays the same", 
   await page.waitForFunction(() => /^\d{3}$/.test(document.querySelector('[aria-label="laden, highway, drive"]')?.value ?? ""));
 }));
 
+test("the haul is driven, taken up again after a reload, and judged", () => visit({}, async (page) => {
+  await part(page, "Practice");
+  await page.getByLabel(/What may go otherwise/).selectOption("none");
+  await page.getByRole("button", { name: "Begin to drive" }).click();
+  await page.getByText("Move off").waitFor();
+  await page.getByRole("button", { name: "Move off" }).click();
+  await page.getByRole("button", { name: "× 40" }).click();
+  const place = () => page.locator(".seen div", { hasText: "Chainage" }).locator("dd").innerText();
+  const before = await place();
+  await page.waitForFunction((old) => !document.querySelector(".seen").innerText.includes(old), before);
+  await page.getByRole("button", { name: "Pause" }).click();
+  await page.waitForTimeout(400);
+  const paused = await place();
+  await page.reload();
+  await page.locator(".seen").waitFor();
+  assert.equal(await place(), paused);
+  await page.getByRole("button", { name: "as fast as the road allows" }).click();
+  await page.getByRole("button", { name: "× 120" }).click();
+  await page.waitForTimeout(3000);
+  await page.getByRole("button", { name: "Judge the drive so far" }).click();
+  await page.getByRole("heading", { name: "Findings" }).waitFor();
+  await page.getByRole("heading", { name: "Against the plan's own drive" }).waitFor();
+  assert.doesNotMatch(await page.locator("main").innerText(), /\[[a-z]+(-[a-z]+)+\]/);
+  await axe(page);
+}));
+
 for (const [name, viewport] of [["a laptop", { width: 1280, height: 900 }], ["a tablet", { width: 820, height: 1180 }]]) {
   test(`every part fits ${name}, light and dark, and axe finds nothing`, () => visit({ viewport, hasTouch: viewport.width < 1000 }, async (page) => {
     for (const look of ["light", "dark"]) {
       await page.getByLabel("Look").selectOption(look);
-      for (const name of ["Survey", "Plan", "Now", "Timeline"]) {
+      for (const name of ["Survey", "Plan", "Now", "Timeline", "Practice"]) {
         await part(page, name);
         await page.locator("main h1").waitFor();
         if (name === "Plan") await page.locator("svg.half").first().waitFor();

@@ -41,7 +41,8 @@ export async function browser() {
   const executablePath = browsers.find((path) => path && existsSync(path));
   if (!executablePath) throw new Error("no Chromium was found; install it (Debian: apt-get install chromium) or name it in CHROMIUM");
   // A build server runs as root, where Chromium's own sandbox does not start.
-  return chromium.launch({ executablePath, args: ["--no-sandbox"] });
+  const quiet = ["--disable-background-networking", "--disable-component-update", "--disable-sync", "--disable-quic", "--no-first-run"];
+  return chromium.launch({ executablePath, args: ["--no-sandbox", ...quiet] });
 }
 
 export async function opened(context, address) {

@@ -70,3 +70,53 @@ export interface SeriesEntry {
 export interface IssuedPlan {
   id: string; number: number; date: string; haul: string; units: string[]; valid_from: string; valid_until: string | null; stale: boolean;
 }
+export interface Acted { time_s: number; action: string; rung: string | null; load_state: string | null; speed: string | null; speed_kmh: number | null }
+export interface Drive {
+  haul: string; seed: number; stage: "start" | "empty" | "loading" | "loaded" | "laden" | "arrived" | "stuck"; over: boolean;
+  time_s: number; km: number; speed_kmh: number; cap_kmh: number; limit_kmh: number; speed: string; chosen_kmh: number | null;
+  load_state: string; rung: string; rung_load_state: string; changing: boolean; held_up: boolean; loading_left_s: number;
+  supply_kpa: number; tire_kpa: number[]; fuel_l: number;
+  events: { time_s: number; event: string; stage: string | null }[]; acted: Acted[];
+}
+export interface Evidence {
+  channel: string | null; rung: string | null; reading_kpa: number | null; reading_limit_kpa: number | null; cold_kpa: number | null;
+  minimum_kpa: number | null; min_governed_by: string | null; speed_kmh: number | null; cap_kmh: number | null; held_s: number | null;
+  hold_limit_s: number | null; held_m: number | null; hold_limit_m: number | null; rise_kpa: number | null;
+}
+export interface Finding {
+  rule: string; severity: "loss" | "limit" | "danger"; start_s: number; lasted_s: number; km: number | null; load_state: string; evidence: Evidence;
+}
+export interface Tally {
+  arrived: boolean; time_s: number; stood_s: number; fuel_l: number; compressor_loaded_s: number; changes: number;
+  under_minimum_kpa_min: number; hard_kpa_km: number;
+}
+export interface Verdict {
+  haul: string; seed: number; surprises: string[]; findings: Finding[]; coverage: { unknown_s: number }; driven: Tally; planned: Tally;
+  prices: { item: string; more: number; cost: number | null }[]; currency: string | null; cost: number | null;
+}
+export interface Band { low: number; middle: number; high: number }
+export interface NotAssessed { effect: string; why: string; input: string | null; reason: string | null }
+export interface Grade { possible_pct: Band; needed_pct: number; verdict: "go" | "doubtful" | "no-go" }
+export interface LegWay {
+  way: string; rung: string; speed_kmh: number; climbs_more_than_it_holds: boolean;
+  means: Record<"contact_area_ratio" | "stress_below_ratio" | "gravel_rut_ratio" | "soil_rut_ratio" | "asphalt_damage_ratio" | "ride_change_pct", Band | null>;
+  climb: Grade | null; descent: Grade | null; resistance_ratio: Band | null;
+  groups: { axle_group: string; washboard_likely: boolean | null; measure_the_gap: boolean; heat: string | null }[];
+}
+export interface LegEffects { leg: string; from_km: number; to_km: number; surface: string; run: "empty" | "laden"; ways: LegWay[] }
+export interface EffectTotal {
+  way: string; trips_for_the_same: number; time_s: number | null; fuel_l: Band | null; gravel_rut_ratio: Band | null;
+  asphalt_damage_ratio: Band | null; legs_not_assessed: number; not_assessed: NotAssessed[];
+}
+export interface CostLine { item: string; per_year: Band | null; not_assessed: NotAssessed | null }
+export interface Cost {
+  payer: string; currency: string; lines: CostLine[]; net_after_capital: Band; present_value: Band;
+  payback_years: number | null; break_even_lost_min: number | null; left_out: string[];
+}
+export interface Assessed {
+  effects: LegEffects[]; effect_totals: EffectTotal[];
+  missing_inputs: { input: string; file: string; leg: string | null; keys: string[]; decides: string[] }[];
+  trials: { effect: string; ground: string; found: string; low_ratio: number | null; high_ratio: number | null; source: string; extent_read: string }[];
+  cost: Cost[]; cost_decided_by: { figure: string; present_value_at_low: number; present_value_at_high: number; own_band: boolean }[];
+  cost_rivals: { way: string; lines: (CostLine & { payer: string })[] }[];
+}

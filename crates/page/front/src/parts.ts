@@ -2,6 +2,7 @@
 import type { FunctionComponent } from "preact";
 import { NowPart } from "./parts/now";
 import { PlanPart } from "./parts/plan";
+import { PracticePart } from "./parts/practice";
 import { SurveyPart } from "./parts/survey";
 import { TimelinePart } from "./parts/timeline";
 
@@ -16,4 +17,5 @@ export const parts: Part[] = [
   { id: "plan", view: PlanPart },
   { id: "now", view: NowPart },
   { id: "timeline", view: TimelinePart },
+  { id: "practice", view: PracticePart },
 ];

@@ -1,4 +1,6 @@
 // The frame: the parts to choose from, language and units, what must be told at once.
+import { Component } from "preact";
+import type { ComponentChildren } from "preact";
 import { chooseLanguage, chooseLook, chooseUnits, language, look, notice, place, profile, reachable, site } from "./state";
 import { parts } from "./parts";
 import { t } from "./words";
@@ -47,10 +49,30 @@ export function Shell() {
         {served.read_only && <p>{t("page-read-only")}</p>}
         {served.pairing_code && <p>{t("page-pairing-code", { code: served.pairing_code })}</p>}
       </div>
-      <main id="content" tabIndex={-1}><View key={part.id} /></main>
+      <main id="content" tabIndex={-1}><Whole key={part.id}><View /></Whole></main>
       <footer>
         <p>{t("caution-maker-approves")} {t("caution-law-decides")} {t("caution-rollover")}</p>
       </footer>
     </>
   );
+}
+
+/// A part that fails takes neither the frame nor the other parts with it.
+class Whole extends Component<{ children: ComponentChildren }, { failed: string | null }> {
+  state = { failed: null as string | null };
+
+  static getDerivedStateFromError(error: Error) {
+    return { failed: error.message };
+  }
+
+  render() {
+    if (this.state.failed === null) return this.props.children;
+    return (
+      <section>
+        <h1>{t("page-failed")}</h1>
+        <p class="wrong" role="alert">{this.state.failed}</p>
+        <button onClick={() => this.setState({ failed: null })}>{t("page-failed-again")}</button>
+      </section>
+    );
+  }
 }

@@ -1,6 +1,6 @@
 // Numbers in the reader's unit and language; a shown number errs on the safe side.
 import { forms, language, profile } from "./state";
-import type { UnitForm } from "./documents";
+import type { Band, UnitForm } from "./documents";
 
 export type Kind = "pressure" | "speed" | "load" | "distance" | "span" | "temperature" | "temperature-step" | "liquid" | "minutes" | "hours";
 export type Round = "up" | "down" | "nearest";
@@ -37,6 +37,14 @@ export function amount(value: number | null | undefined, kind: Kind, round: Roun
 }
 
 export const minutes = (seconds: number, round: Round = "nearest") => `${digits(seconds / 60, 1, round)} min`;
+
+/// Low, middle and high; the ends rounded outward.
+export function band(of: Band, decimals: number, shown = (value: number) => value): string {
+  const middle = digits(shown(of.middle), decimals);
+  if (Math.abs(of.high - of.low) <= 1e-9 * Math.max(1, Math.abs(of.high))) return middle;
+  const dash = of.low < 0 ? " – " : "–";
+  return [digits(shown(of.low), decimals, "down"), middle, digits(shown(of.high), decimals, "up")].join(dash);
+}
 
 /// A number as typed: comma or point, no thousands mark; null for what is none.
 export function typed(text: string): number | null {

@@ -7,7 +7,9 @@ use axum::extract::rejection::JsonRejection;
 use axum::extract::{Extension, State};
 use model::date::Date;
 use plan::Detail;
-use study::{IssueTerms, Opened, driven_by, issue as issue_plan, issued, issued_problems, plan_hauls, stale};
+use study::{
+    IssueTerms, Opened, driven_by, issue as issue_plan, issued, issued_problems, plan_hauls, stale,
+};
 use view::{IssueRequest, PlanDocument, PlansDocument};
 
 use super::work::{computing, reading};

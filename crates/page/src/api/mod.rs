@@ -6,6 +6,7 @@ mod home;
 mod issued;
 mod now;
 pub mod openapi;
+pub mod practice;
 pub mod series;
 mod trial;
 mod work;
@@ -30,9 +31,13 @@ pub fn routes() -> Router<Arc<Site>> {
         .route("/files", get(files::list))
         .route("/file", get(files::read).put(files::save))
         .route("/plan", post(trial::plan))
+        .route("/effects", post(trial::effects))
         .route("/now", post(now::now))
         .route("/plans", get(issued::list))
         .route("/issue", post(issued::issue))
+        .route("/practice", post(practice::begin))
+        .route("/practice/step", post(practice::step))
+        .route("/practice/verdict", post(practice::verdict))
         .route("/series", get(series::list))
         .route("/series/window", get(series::window))
         .fallback(|| async { Failure::missing("there is no such question; see /api/openapi.json") })

@@ -5,9 +5,10 @@ use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, SchemaGenerator};
 use serde_json::{Map, Value, json};
 use view::{
-    CheckDocument, ErrorDocument, FileDocument, FileSaveRequest, FilesDocument, IssueRequest,
-    NowDocument, NowRequest, PlansDocument, SeriesDocument, SiteDocument, TrialDocument,
-    TrialRequest, UnitsDocument,
+    CheckDocument, DriveDocument, DriveRequest, ErrorDocument, FileDocument, FileSaveRequest,
+    FilesDocument, IssueRequest, JudgeRequest, NowDocument, NowRequest, PlanDocument,
+    PlansDocument, PracticeDocument, SeriesDocument, SiteDocument, StepRequest, TrialDocument,
+    TrialRequest, UnitsDocument, VerdictDocument,
 };
 
 /// `GET /api/openapi.json`
@@ -66,39 +67,36 @@ fn json_of(schema: Value) -> Value {
 /// What a question about one file names.
 const FILE: &[(&str, &str, &str)] = &[("path", "string", "Path in the survey")];
 
+fn get(
+    path: &'static str,
+    about: &'static str,
+    query: &'static [(&'static str, &'static str, &'static str)],
+    answer: Value,
+) -> Question<'static> {
+    Question { path, method: "get", about, query, body: None, answer }
+}
+
+fn post(path: &'static str, about: &'static str, body: Value, answer: Value) -> Question<'static> {
+    Question { path, method: "post", about, query: &[], body: Some(body), answer }
+}
+
 fn questions(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
-    let get = |path, about, query, answer| Question {
-        path,
-        method: "get",
-        about,
-        query,
-        body: None,
-        answer,
-    };
-    let post = |path, about, body, answer| Question {
-        path,
-        method: "post",
-        about,
-        query: &[],
-        body: Some(body),
-        answer,
-    };
+    let mut all = beginning(schemas);
+    all.extend(files(schemas));
+    all.extend(plans(schemas));
+    all.extend(practice(schemas));
+    all.extend(series(schemas));
+    all
+}
+
+fn beginning(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
     let text = json!({ "text/plain": { "schema": { "type": "string" } } });
-    let bytes = json!({ "application/octet-stream": {} });
     let object = json_of(json!({ "type": "object" }));
+    let site = of::<SiteDocument>(schemas);
+    let units = of::<UnitsDocument>(schemas);
     vec![
-        get(
-            "/site",
-            "The survey served, and what may be done with it",
-            &[],
-            of::<SiteDocument>(schemas),
-        ),
-        get(
-            "/units",
-            "How numbers are shown in each unit profile",
-            &[],
-            of::<UnitsDocument>(schemas),
-        ),
+        get("/site", "The survey served, and what may be done with it", &[], site),
+        get("/units", "How numbers are shown in each unit profile", &[], units),
         get(
             "/texts",
             "Fluent texts of a language",
@@ -107,12 +105,13 @@ fn questions(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
         ),
         get("/schemas", "JSON Schemas of survey files by name", &[], object.clone()),
         get("/openapi.json", "This description", &[], object),
-        get(
-            "/check",
-            "Everything that is wrong with the survey",
-            &[],
-            of::<CheckDocument>(schemas),
-        ),
+    ]
+}
+
+fn files(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
+    let check = of::<CheckDocument>(schemas);
+    vec![
+        get("/check", "Everything that is wrong with the survey", &[], check),
         get("/files", "The files of the survey", &[], of::<FilesDocument>(schemas)),
         get("/file", "One file", FILE, of::<FileDocument>(schemas)),
         Question {
@@ -123,11 +122,22 @@ fn questions(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
             body: Some(of::<FileSaveRequest>(schemas)),
             answer: of::<FileDocument>(schemas),
         },
+    ]
+}
+
+fn plans(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
+    vec![
         post(
             "/plan",
             "A plan tried; 503 where every core is at work",
             of::<TrialRequest>(schemas),
             of::<TrialDocument>(schemas),
+        ),
+        post(
+            "/effects",
+            "The plan tried, with what it does and costs; slower",
+            of::<TrialRequest>(schemas),
+            of::<PlanDocument>(schemas),
         ),
         post(
             "/now",
@@ -142,6 +152,35 @@ fn questions(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
             of::<IssueRequest>(schemas),
             of::<PlansDocument>(schemas),
         ),
+    ]
+}
+
+fn practice(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
+    vec![
+        post(
+            "/practice",
+            "Begins a drive of a planned haul, or plays one again up to where it was",
+            of::<DriveRequest>(schemas),
+            of::<DriveDocument>(schemas),
+        ),
+        post(
+            "/practice/step",
+            "Something done at the wheel, and time that passes",
+            of::<StepRequest>(schemas),
+            of::<PracticeDocument>(schemas),
+        ),
+        post(
+            "/practice/verdict",
+            "The drive so far, judged and priced",
+            of::<JudgeRequest>(schemas),
+            of::<VerdictDocument>(schemas),
+        ),
+    ]
+}
+
+fn series(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
+    let bytes = json!({ "application/octet-stream": {} });
+    vec![
         get("/series", "Long series there are", &[], of::<SeriesDocument>(schemas)),
         get(
             "/series/window",

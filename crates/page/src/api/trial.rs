@@ -9,9 +9,9 @@ use model::haul_cycle::HaulCycle;
 use model::vehicle::HandSetCell;
 use plan::Detail;
 use quantity::{ColdPressure, Length};
-use study::{MovedCall, Trial, plan_hauls, try_out};
+use study::{MovedCall, Trial, Tried, plan_hauls, try_out};
 use survey::Survey;
-use view::{HandSetRequest, TrialDocument, TrialRequest};
+use view::{HandSetRequest, PlanDocument, TrialDocument, TrialRequest};
 
 use super::work::computing;
 use crate::failure::{Answer, Failure};
@@ -29,18 +29,32 @@ pub async fn plan(
 ) -> Answer<Json<TrialDocument>> {
     let Json(wanted) = wanted?;
     let slots = Arc::clone(&site.planners);
+    computing(&slots, move || Ok(Json(TrialDocument::new(&tried(&site, &wanted)?)))).await
+}
+
+/// `POST /api/effects`: the plan tried, with what it does and costs; slower.
+pub async fn effects(
+    State(site): State<Arc<Site>>,
+    wanted: Result<Json<TrialRequest>, JsonRejection>,
+) -> Answer<Json<PlanDocument>> {
+    let Json(wanted) = wanted?;
+    let slots = Arc::clone(&site.workers);
     computing(&slots, move || {
-        let snapshot = site.snapshots.current()?;
-        let survey = snapshot.opened.survey.as_ref();
-        let survey = survey.ok_or_else(|| Failure::survey("survey.toml has errors"))?;
-        let samples = if wanted.sampled { Detail::default().samples } else { 0 };
-        let detail = Detail { samples, ..Detail::default() };
-        let haul = haul(survey, &wanted.haul)?;
-        let trial = trial(&haul, &wanted)?;
-        let tried = try_out(&haul, &trial, &detail).map_err(Failure::survey)?;
-        Ok(Json(TrialDocument::new(&tried)))
+        let tried = tried(&site, &wanted)?;
+        Ok(Json(PlanDocument::new(std::slice::from_ref(&tried.planned))))
     })
     .await
+}
+
+fn tried(site: &Site, wanted: &TrialRequest) -> Answer<Tried> {
+    let snapshot = site.snapshots.current()?;
+    let survey = snapshot.opened.survey.as_ref();
+    let survey = survey.ok_or_else(|| Failure::survey("survey.toml has errors"))?;
+    let samples = if wanted.sampled { Detail::default().samples } else { 0 };
+    let detail = Detail { samples, ..Detail::default() };
+    let haul = haul(survey, &wanted.haul)?;
+    let trial = trial(&haul, wanted)?;
+    try_out(&haul, &trial, &detail).map_err(Failure::survey)
 }
 
 /// A haul of the survey with the rungs of its ladder.

@@ -3,3 +3,4 @@
 mod answers;
 mod asked;
 mod guarded;
+mod practised;

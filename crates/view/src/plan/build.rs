@@ -18,15 +18,16 @@ impl PlanDocument {
 
 impl From<&Planned> for PlanView {
     fn from(planned: &Planned) -> Self {
-        Self::new(planned, &assess(planned, &Detail::default()))
+        Self::new(planned, Some(&assess(planned, &Detail::default())))
     }
 }
 
 impl PlanView {
-    /// The view of a plan with what it does and costs.
-    pub fn new(planned: &Planned, assessed: &Assessed) -> Self {
-        let effects = &assessed.effects;
-        let costs = assessed.costs.as_ref().ok();
+    /// The view of a plan with what it does and costs; lists of effects and cost stay empty where
+    /// nobody worked them out.
+    pub fn new(planned: &Planned, assessed: Option<&Assessed>) -> Self {
+        let effects = assessed.map(|assessed| &assessed.effects);
+        let costs = assessed.and_then(|assessed| assessed.costs.as_ref().ok());
         let (haul, plan) = (&planned.haul, &planned.plan);
         let combination = &haul.combination;
         let driven = plan.driven.as_ref().ok();
@@ -86,16 +87,22 @@ impl PlanView {
                 })
                 .collect(),
             cycle: driven.map(|driven| change::cycle(haul, driven)),
-            effects: effects.legs.iter().map(|one| effect::leg(haul, one)).collect(),
-            effect_totals: effects.totals.iter().map(|one| effect::total(haul, one)).collect(),
+            effects: effects
+                .map(|all| all.legs.iter().map(|one| effect::leg(haul, one)).collect())
+                .unwrap_or_default(),
+            effect_totals: effects
+                .map(|all| all.totals.iter().map(|one| effect::total(haul, one)).collect())
+                .unwrap_or_default(),
             stress_profiles: effects
-                .profiles
-                .iter()
-                .map(|one| effect::profile(haul, one))
-                .collect(),
-            effect_sources: effect::sources(),
-            trials: effects.trials.iter().map(effect::trial).collect(),
-            missing_inputs: effect::missing(haul, effects, &assessed.costs),
+                .map(|all| all.profiles.iter().map(|one| effect::profile(haul, one)).collect())
+                .unwrap_or_default(),
+            effect_sources: assessed.map(|_| effect::sources()).unwrap_or_default(),
+            trials: effects
+                .map(|all| all.trials.iter().map(effect::trial).collect())
+                .unwrap_or_default(),
+            missing_inputs: assessed
+                .map(|all| effect::missing(haul, &all.effects, &all.costs))
+                .unwrap_or_default(),
             cost: costs.map(cost::results).unwrap_or_default(),
             cost_decided_by: costs.map(cost::decides).unwrap_or_default(),
             cost_rivals: costs.map(cost::rivals).unwrap_or_default(),

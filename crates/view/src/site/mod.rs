@@ -4,6 +4,7 @@ mod files;
 mod home;
 mod issue;
 mod now;
+mod practice;
 mod series;
 mod strip;
 mod trial;
@@ -14,6 +15,9 @@ pub use files::{
 pub use home::{ErrorDocument, HaulNameView, SiteDocument, UnitFormView, UnitsDocument};
 pub use issue::IssueRequest;
 pub use now::{NowRequest, ReadingRequest};
+pub use practice::{
+    ActionRequest, AgainRequest, DriveDocument, DriveRequest, JudgeRequest, StepRequest,
+};
 pub use series::{SeriesDocument, SeriesView};
 pub use strip::{ColumnsView, StripView};
 pub use trial::{

@@ -89,7 +89,7 @@ pub struct MovedRequest {
 pub struct TrialDocument {
     /// `airtide.trial/1`.
     pub schema: String,
-    /// The plan under the conditions tried.
+    /// The plan under the conditions tried; its effects and cost are asked for apart.
     pub plan: PlanView,
     /// The run with its calls where they are made; `null` where the haul cannot be driven.
     pub strip: Option<StripView>,
@@ -122,7 +122,7 @@ impl TrialDocument {
         let why_not = tried.planned.plan.driven.as_ref().err();
         Self {
             schema: "airtide.trial/1".to_owned(),
-            plan: PlanView::from(&tried.planned),
+            plan: PlanView::new(&tried.planned, None),
             strip: tried.cycle.is_some().then(|| StripView::new(tried)),
             not_driven_because: why_not.map(ToString::to_string),
             cycle_time_s: tried.cycle.as_ref().map(|cycle| cycle.time().as_s()),

@@ -3,9 +3,11 @@ import { useEffect } from "preact/hooks";
 import { HaulChoice, chosenHaul } from "../../haul_choice";
 import { amount, minutes } from "../../units";
 import { t } from "../../words";
+import { assessed, followAssessed } from "./assessed";
 import { Cautions } from "./cautions";
 import { ChangeTable } from "./changes";
 import { Compare } from "./compare";
+import { Effects } from "./effects";
 import { IssueForm } from "./issue";
 import { Ladder } from "./ladder";
 import { StripChart } from "./strip";
@@ -15,9 +17,11 @@ import { WhatIf } from "./what_if";
 export function PlanPart() {
   const chosen = chosenHaul();
   useEffect(() => follow(), []);
+  useEffect(() => followAssessed(), []);
   useEffect(() => {
     if (haul.value !== (chosen?.name ?? null)) {
       trial.value = null;
+      assessed.value = null;
       asSurveyed();
       haul.value = chosen?.name ?? null;
     }
@@ -46,6 +50,7 @@ export function PlanPart() {
           {found.strip ? <StripChart trial={found} strip={found.strip} /> : <p class="wrong" role="alert">{t("caution-not-driven", { reason: found.not_driven_because ?? "" })}</p>}
           <ChangeTable trial={found} />
           <Ladder plan={found.plan} />
+          <Effects />
           <Compare trial={found} />
           <Cautions plan={found.plan} />
           <IssueForm changed={changed.value} />

@@ -1,24 +1,17 @@
 // The run strip: the empty run above the laden run, place under place, with change points to drag.
-import { useEffect, useRef, useState } from "preact/hooks";
 import type { ChangePoint, Columns, Strip, Trial } from "../../documents";
 import { amount, form, inShown, minutes, number } from "../../units";
 import { t } from "../../words";
+import { DASHES, GROUND, Ground, LEFT, RIGHT, useWidth } from "../ground";
 import { path, scale, ticks } from "./scale";
 import type { Scale } from "./scale";
 import { moved } from "./trial";
 
-const LEFT = 64, RIGHT = 16, FLAGS = 64, GROUND = 70, LINES = 150, SPEED = 80, GAP = 22;
+const FLAGS = 64, LINES = 150, SPEED = 80, GAP = 22;
 const HALF = FLAGS + GROUND + GAP + LINES + GAP + SPEED;
-const DASHES = ["", "8 4", "2 4", "12 4 2 4", "4 2", "1 3"];
 
 export function StripChart({ trial, strip }: { trial: Trial; strip: Strip }) {
-  const box = useRef<HTMLElement>(null);
-  const [width, setWidth] = useState(960);
-  useEffect(() => {
-    const watch = new ResizeObserver(([entry]) => setWidth(Math.max(480, Math.floor(entry!.contentRect.width))));
-    watch.observe(box.current!);
-    return () => watch.disconnect();
-  }, []);
+  const [box, width] = useWidth();
   const x = scale([0, strip.route_km], [LEFT, width - RIGHT]);
   const unload = (km: number) => Math.min(strip.route_km, Math.max(0, km));
   const toKm = (px: number) => unload(((px - LEFT) / (width - RIGHT - LEFT)) * strip.route_km);
@@ -100,32 +93,6 @@ function Lead({ point, x, bottom }: { point: { from: number; to: number; by: num
   const late = (point.to - point.by) * Math.sign(point.by - point.from || 1) > 0.005;
   const band = (a: number, b: number, name: string) => <rect class={name} x={Math.min(x(a), x(b))} width={Math.abs(x(b) - x(a))} y={FLAGS} height={bottom - FLAGS} />;
   return <g>{band(point.from, point.by, "lead")}{late && band(point.by, point.to, "lead late")}</g>;
-}
-
-function Ground({ strip, x, top }: { strip: Strip; x: Scale; top: number }) {
-  const heights = strip.elevation_km_m;
-  const base = top + GROUND - 14;
-  const y = scale([Math.min(...heights.map((h) => h[1])), Math.max(...heights.map((h) => h[1]))], [base - 2, top + 18]);
-  const shape = heights.length ? `M${x(heights[0]![0])} ${base}${heights.map(([km, m]) => `L${x(km).toFixed(1)} ${y(m).toFixed(1)}`).join("")}L${x(heights.at(-1)![0])} ${base}Z` : "";
-  return (
-    <g>
-      <path d={shape} class="hill" />
-      {strip.legs.map((leg) => {
-        const wide = x(leg.to_km) - x(leg.from_km);
-        const name = t(`chart-surface-${leg.surface.replaceAll(" ", "-")}`);
-        return (
-          <g key={leg.from_km}>
-            <rect class={`surface ${leg.surface.replaceAll(" ", "-")}`} x={x(leg.from_km)} width={Math.max(1, wide - 1)} y={base} height={14} />
-            {wide > name.length * 7 && <text class="leg-name" x={x(leg.from_km) + 4} y={base + 11}>{name}</text>}
-            <title>{leg.name}: {name}</title>
-          </g>
-        );
-      })}
-      {strip.marks.filter((mark) => mark.kind === "lay-by").map((mark) => (
-        <g key={mark.km}><path d={`M${x(mark.km) - 5} ${base}h10v-7h-10z`} class="lay-by" /><title>{mark.name}</title></g>
-      ))}
-    </g>
-  );
 }
 
 interface HandleProps { point: ChangePoint; number: number; trial: Trial; x: Scale; toKm: (px: number) => number; bottom: number; rises: boolean; lane: number; width: number }
