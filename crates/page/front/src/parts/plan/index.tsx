@@ -28,7 +28,7 @@ export function PlanPart() {
   }, [chosen?.name]);
   const found = trial.value;
   return (
-    <section class="plan">
+    <section class="plan" data-cycle-s={found?.cycle_time_s}>
       <div class="heading">
         <h1>{chosen ? t("plan-for-haul", { haul: chosen.name }) : t("page-part-plan")}</h1>
         <HaulChoice part="plan" />
