@@ -59,11 +59,6 @@ pub use setup::{
     AirSupplyView, ControllerView, FittedView, SensorView, SetupView, UnitView, WheelEndView,
     YardChangeView, YardChannelView,
 };
-#[cfg(feature = "logs")]
-pub use truth::{
-    ClockStepView, MadeLogView, MadeLogsDocument, SpanView, TruthChangeView, TruthDocument,
-    TruthFaultView, TruthPhaseView, TruthTireView, TruthValuesView,
-};
 pub use site::{
     ActionRequest, AgainRequest, CalledView, ColumnsView, DriveDocument, DriveRequest, EditView,
     ErrorDocument, FileDocument, FileProblemView, FileSaveRequest, FileView, FilesDocument,

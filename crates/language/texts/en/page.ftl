@@ -162,3 +162,12 @@ page-every-way = Every way to run, leg by leg
 page-cost-lines = Line by line
 page-failed = This part failed
 page-failed-again = Try again
+
+page-part-paper = Paper
+page-paper-how = In the language and units chosen above. A draft says so on every page; for the cab print what is issued. The tire maker, local law and the road authority decide.
+page-paper-draft = Draft, as the survey stands
+page-paper-stale = left behind by the survey
+page-paper-html = Look
+page-paper-pdf = PDF
+page-paper-xlsx = Workbook
+page-paper-print = Print
