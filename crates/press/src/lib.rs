@@ -70,8 +70,10 @@ fn fitted(document: &Document) -> Result<PagedDocument, PressError> {
     let Some(most) = document.pages.filter(|most| natural.pages().len() > *most) else {
         return Ok(natural);
     };
-    let smaller = SCALES[1..].iter().map(|&scale| (scale, true));
-    for (scale, breaks) in smaller.chain(SCALES.map(|scale| (scale, false))) {
+    // What is two pages over is over on both sides of a break: smaller text will not mend that.
+    let apart = if natural.pages().len() - most > 1 { &[] } else { &SCALES[1..] };
+    let apart = apart.iter().map(|&scale| (scale, true));
+    for (scale, breaks) in apart.chain(SCALES.map(|scale| (scale, false))) {
         let set = set(document, scale, breaks)?;
         if set.pages().len() <= most {
             return Ok(set);

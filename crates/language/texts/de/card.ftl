@@ -49,3 +49,4 @@ card-event-stuck = Sie stecken fest
 card-do-stuck = Der gedruckten Anweisung folgen oder auf Hilfe warten. Am Telefon wird keine Zahl erfunden.
 card-event-shift-end = Die Schicht endet
 card-supply-touches-brakes = Die Luft wird auf diesem Transport knapp: Bremsen zuerst. Hört das Füllen von selbst auf, die niedrigere Grenze halten.
+card-change-told = Nr. { $number }: { $told }

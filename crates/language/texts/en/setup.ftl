@@ -22,10 +22,7 @@ setup-gauge-vented = vented: reads over the air around it
 setup-gauge-sealed = sealed: reads low at altitude
 setup-check-interval = Time between its own checks
 setup-stored-rungs = Rungs it can store
-setup-rungs-of-this-plan = { $count ->
-    [one] this plan has { $count }
-   *[other] this plan has { $count }
-}
+setup-rungs-of-this-plan = this plan: { $count }
 setup-brake-threshold = Takes no air for tires while brake pressure is under
 setup-brake-resume = Takes air again from
 setup-channels = Channels
@@ -45,10 +42,7 @@ setup-closes-below = Closes below
 setup-valve-by-hand = wheel shut-off, by hand
 setup-valve-self-closing = self-closing wheel valve
 setup-valve-none = no air channel
-setup-shut = { $count ->
-    [one] { $count } shut by hand now
-   *[other] { $count } shut by hand now
-}
+setup-shut = shut by hand now: { $count }
 setup-self-closing = A self-closing wheel valve shuts by falling line pressure. A tire softer than its closing pressure is not reached from the cab.
 setup-by-hand = A wheel shut-off stays as it was left. A shut wheel end does not follow any change: find out why before you open it.
 

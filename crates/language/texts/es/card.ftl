@@ -49,3 +49,4 @@ card-event-stuck = Está atascado
 card-do-stuck = Siga el procedimiento impreso o espere ayuda. Ningún número se inventa por teléfono.
 card-event-shift-end = Termina el turno
 card-supply-touches-brakes = En este acarreo falta aire: los frenos van primero. Si el inflado se detiene solo, mantenga el tope menor.
+card-change-told = N.º { $number }: { $told }

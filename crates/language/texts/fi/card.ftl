@@ -49,3 +49,4 @@ card-event-stuck = Olet jumissa
 card-do-stuck = Noudata painettua ohjetta tai odota apua. Puhelimessa ei keksitä lukuja.
 card-event-shift-end = Vuoro päättyy
 card-supply-touches-brakes = Ilma käy vähiin tällä kuljetuksella: jarrut ensin. Jos täyttö pysähtyy itsestään, pidä alempi nopeuskatto.
+card-change-told = Nro { $number }: { $told }

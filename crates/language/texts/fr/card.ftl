@@ -49,3 +49,4 @@ card-event-stuck = Vous êtes enlisé
 card-do-stuck = Suivre la procédure imprimée, ou attendre de l'aide. Aucun nombre ne s'invente au téléphone.
 card-event-shift-end = Le quart finit
 card-supply-touches-brakes = L'air baisse sur ce transport : les freins passent d'abord. Si le gonflage s'arrête seul, garder le plafond le plus bas.
+card-change-told = No { $number } : { $told }

@@ -49,3 +49,4 @@ card-event-stuck = Você atolou
 card-do-stuck = Siga o procedimento impresso ou espere ajuda. Nenhum número se inventa por telefone.
 card-event-shift-end = O turno acaba
 card-supply-touches-brakes = O ar fica baixo neste transporte: os freios vêm primeiro. Se o enchimento parar sozinho, mantenha o teto menor.
+card-change-told = N.º { $number }: { $told }

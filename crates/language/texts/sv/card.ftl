@@ -49,3 +49,4 @@ card-event-stuck = Du sitter fast
 card-do-stuck = Följ den tryckta rutinen, eller vänta på hjälp. Inget tal hittas på i telefon.
 card-event-shift-end = Skiftet slutar
 card-supply-touches-brakes = Luften blir låg på denna körning: bromsarna går först. Om fyllningen stannar av sig själv, håll det lägre taket.
+card-change-told = Nr { $number }: { $told }

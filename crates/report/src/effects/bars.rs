@@ -9,8 +9,6 @@ use crate::svg::{Anchor, Frame, Svg, Type, at, solid};
 
 /// Height of a line.
 pub(super) const ROW: f64 = 42.0;
-/// Where the panels begin.
-const LEFT: f64 = 230.0;
 const BETWEEN: f64 = 22.0;
 const BAR: f64 = 9.0;
 
@@ -55,7 +53,7 @@ pub(super) fn draw(
     svg: &mut Svg,
     reader: Reader<'_>,
     rows: &[&LegEffectsView],
-    Place { width: across, top }: Place,
+    Place { width: across, top, names }: Place,
 ) -> Result<(), ChartError> {
     let bottom = top + rows.len() as f64 * ROW;
     for (index, leg) in rows.iter().enumerate() {
@@ -64,7 +62,7 @@ pub(super) fn draw(
             let frame = Frame { left: EDGE, top: y, right: across - EDGE, bottom: y + ROW };
             svg.rect(frame, "#f4f4f4", None);
         }
-        let room = LEFT - EDGE - 14.0;
+        let room = names - EDGE - 14.0;
         let name = fitted(&leg.leg, room, 13.0, true);
         svg.text(at(EDGE + 4.0, y + 18.0), &name, Type::of_size(13.0).bold());
         let run = reader.word(&format!("plan-{}", leg.run))?;
@@ -73,9 +71,9 @@ pub(super) fn draw(
         let run = fitted(&format!("{run}, {surface}"), room, 12.0, false);
         svg.text(at(EDGE + 4.0, y + 34.0), &run, Type::of_size(12.0));
     }
-    let width = (across - EDGE - LEFT - 2.0 * BETWEEN) / 3.0;
+    let width = (across - EDGE - names - 2.0 * BETWEEN) / 3.0;
     for (index, (key, reads)) in PANELS.into_iter().enumerate() {
-        let left = LEFT + index as f64 * (width + BETWEEN);
+        let left = names + index as f64 * (width + BETWEEN);
         let frame = Frame { left, top, right: left + width, bottom };
         panel(svg, reader, rows, (key, reads), frame)?;
     }
@@ -92,8 +90,9 @@ fn panel(
     let all = rows.iter().flat_map(|leg| leg.ways.iter().filter_map(|way| reads(leg, way)));
     let ends = all.flat_map(|band| [band.low, band.high]).chain([1.0]);
     let x = Scale::over(ends, 0.1, (frame.left + 4.0, frame.right - 4.0)).with_air(0.03, 0.05);
-    let head = fitted(&reader.word(key)?, frame.width(), 13.0, true);
-    svg.text(at(frame.left, frame.top - 30.0), &head, Type::of_size(13.0).bold());
+    let size = if frame.width() < 200.0 { 11.0 } else { 13.0 };
+    let head = fitted(&reader.word(key)?, frame.width() + BETWEEN - 6.0, size, true);
+    svg.text(at(frame.left, frame.top - 30.0), &head, Type::of_size(size).bold());
     let look = Type::of_size(11.0).anchored(Anchor::Middle);
     for (value, digits) in x.ticks(4, reader.format) {
         let place = x.at(value);

@@ -26,6 +26,8 @@ struct Place {
     width: f64,
     /// Where the first line begins.
     top: f64,
+    /// Room for the names of the lines.
+    names: f64,
 }
 
 /// Draws the effects of a plan as one SVG document, 1200 px wide, in the reader's units.
@@ -60,7 +62,7 @@ pub fn effects_chart(
     let haul = [("haul", plan.haul.as_str().into()), ("route", plan.route.as_str().into())];
     svg.text(at(EDGE, 56.0), &reader.filled("chart-strip-haul", &haul)?, Type::of_size(13.0));
     style::legend(&mut svg, reader, WIDTH, legend - 46.0)?;
-    bars::draw(&mut svg, reader, &rows, Place { width: WIDTH, top: TOP })?;
+    bars::draw(&mut svg, reader, &rows, Place { width: WIDTH, top: TOP, names: 230.0 })?;
     depth::draw(&mut svg, reader, &panels, depth_top)?;
     Ok(svg.finish())
 }
@@ -74,7 +76,7 @@ pub(crate) fn effects_bars(plan: &PlanView, reader: Reader<'_>) -> Result<String
         return Err(ChartError::NoEffects { haul: plan.haul.clone() });
     }
     let rows = bars::rows(plan);
-    let place = Place { width: ON_PAPER, top: 84.0 };
+    let place = Place { width: ON_PAPER, top: 84.0, names: 186.0 };
     let height = place.top + rows.len() as f64 * bars::ROW + 6.0;
     let title = reader.word("chart-effects-title")?;
     let description = reader.word("chart-effects-description")?;

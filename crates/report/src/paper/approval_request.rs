@@ -57,17 +57,17 @@ fn letter(
     blocks.push(Block::paragraph(words.text("request-table-how")));
     blocks.push(Block::section(words.text("request-please")));
     blocks.push(Block::Points { lines: questions(request, words) });
-    blocks.push(Block::section(words.text("request-answer")));
-    blocks.push(Block::Table(answers(request, words)));
-    blocks.push(Block::blanks(
-        ANSWER.map(|what| (words.text(&format!("request-answer-{what}")), "")),
-    ));
     let lines = ["caution-maker-approves", "caution-unapproved", "caution-law-decides"];
     blocks.push(Block::Caution(Caution {
         title: String::new(),
         lines: lines.map(|key| words.text(key)).to_vec(),
         grave: false,
     }));
+    blocks.push(Block::section(words.text("request-answer")));
+    blocks.push(Block::Table(answers(request, words)));
+    blocks.push(Block::blanks(
+        ANSWER.map(|what| (words.text(&format!("request-answer-{what}")), "")),
+    ));
 }
 
 fn facts(document: &RequestsDocument, request: &RequestView, words: Words<'_>) -> Table {
