@@ -66,7 +66,7 @@ commission-test-hand-over = Driver lesson passed, card in the cab, first log kep
 commission-accept-hand-over = Signed.
 
 commission-times = Times of changes in the yard
-commission-times-how = Predicted for this truck type standing at high idle, reservoirs full, air at { $ambient }, from the order until the channel is there. A fifth less or more is accepted: common practice, no source. Outside: find out why before the plan is driven.
+commission-times-how = Predicted for the truck as it is planned, standing at high idle, reservoirs full, air at { $ambient }, from the order until the channel is there. A fifth less or more is accepted: common practice, no source. Outside: find out why before the plan is driven.
 commission-times-none = By what may be stored today, no two neighboring rungs differ, so there is no change to time.
 commission-predicted = Predicted
 commission-at-least = At least

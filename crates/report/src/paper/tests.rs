@@ -131,6 +131,51 @@ fn no_sheet_in_any_unit_stores_less_than_the_plan_or_what_nobody_approved() {
 }
 
 #[test]
+fn no_report_in_any_unit_widens_a_window_or_a_permit() {
+    let mut sample = Sample::new();
+    let leg = sample.route.legs.last_mut().unwrap();
+    leg.permit = Some(view::PermitView {
+        number: "7".to_owned(),
+        authority: "road office".to_owned(),
+        in_force: true,
+        expires: None,
+        cold: true,
+        minimum_kpa: Some(301.3),
+        maximum_kpa: Some(655.7),
+        tolerance_kpa: Some(20.0),
+        speed_kmh: Some(61.9),
+        gross_mass_kg: Some(44_444.4),
+        evidence_interval_s: Some(59.6),
+    });
+    let mut cells = 0;
+    for kind in [Kind::PlanReport, Kind::AuthorityReport] {
+        for profile in UnitProfile::ALL {
+            let made = in_english(kind, &sample, profile);
+            let plan = &sample.plan;
+            let windows = tables(&made).filter(|table| table.columns.len() == 10);
+            for (table, block) in
+                windows.zip(crate::cells::blocks(plan, crate::cells::Extent::Driven))
+            {
+                for (row, cell) in table.rows.iter().zip(block.cells) {
+                    let (Some(low), Some(high)) = (in_kpa(&row.cells[5]), in_kpa(&row.cells[7]))
+                    else {
+                        continue;
+                    };
+                    assert!(low >= cell.min_kpa.unwrap() - 1e-6, "{kind:?}");
+                    assert!(high <= cell.max_kpa.unwrap() + 1e-6, "{kind:?}");
+                    cells += 1;
+                }
+            }
+        }
+    }
+    assert!(cells > 0);
+    let made = in_english(Kind::AuthorityReport, &sample, UnitProfile::Si);
+    let permits = tables(&made).find(|table| table.columns.len() == 7).unwrap();
+    let shown: Vec<&str> = permits.rows[0].cells[2..].iter().map(|cell| &*cell.text).collect();
+    assert_eq!(shown, ["302–655, cold tires", "20.0", "61", "44444", "59 s"]);
+}
+
+#[test]
 fn accepted_times_are_never_wider_than_predicted_by_a_fifth() {
     let sample = Sample::new();
     let record = in_english(Kind::CommissioningRecord, &sample, UnitProfile::Us);

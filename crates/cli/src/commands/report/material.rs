@@ -6,8 +6,8 @@ use plan::now::{Call, Load, Trailer, Warmth, card};
 use plan::yard::yard_changes;
 use report::paper::{Issue, Kind, Material};
 use study::{
-    IssuedPlan, Named, NamedError, Opened, approval_requests, haul_of, issued, plan_hauls, stale,
-    units_of,
+    IssuedPlan, Named, NamedError, Opened, approval_requests, driven_by, haul_of, issued,
+    plan_hauls, stale, units_of,
 };
 use survey::Survey;
 use view::{
@@ -164,13 +164,16 @@ fn setup(
     survey: &Survey,
     assigned: &[String],
 ) -> Result<SetupView, Failure> {
-    let changes = if kind == Kind::CommissioningRecord {
-        let (ladder, _) = plan::Ladder::of(haul).map_err(Failure::input)?;
-        yard_changes(haul, &ladder, &Detail::default()).map_err(Failure::input)?
-    } else {
-        Vec::new()
-    };
-    Ok(SetupView::new(haul, &units_of(survey, &haul.name, assigned), &changes))
+    let units = units_of(survey, &haul.name, assigned);
+    if kind != Kind::CommissioningRecord {
+        return Ok(SetupView::new(haul, &units, &[]));
+    }
+    // Units have the air that was measured on them, not that of their types.
+    let driven = driven_by(survey, assigned).map_err(Failure::input)?;
+    let haul = &road::haul(&driven, Named { haul: Some(&haul.name), ..Named::default() })?;
+    let (ladder, _) = plan::Ladder::of(haul).map_err(Failure::input)?;
+    let changes = yard_changes(haul, &ladder, &Detail::default()).map_err(Failure::input)?;
+    Ok(SetupView::new(haul, &units, &changes))
 }
 
 /// What an issued plan leaves to ask; it rests on the survey as it still stands.
