@@ -29,7 +29,7 @@ pub use open::{OpenError, Opened};
 pub use planned_for::{MeasuredOn, PlannedFor, driven_by, units_of};
 pub use planning::{Planned, PlanningError, plan_hauls};
 pub use requests::{ApprovalRequest, HaulLines, approval_requests};
-pub use road::{Named, NamedError, haul_of};
+pub use road::{Named, NamedError, haul_of, haul_with_rungs};
 pub use search::{Searched, TermCosts, best_hauls};
 pub use series::{Column, Series, SeriesError, Window};
 pub use simulation::{Simulated, SimulationError, sample_cycles, simulate};

@@ -1,7 +1,10 @@
 //! Which haul a call from the road is about: by its name, or by its combination.
 
 use model::haul_cycle::HaulCycle;
+use plan::Detail;
 use survey::Survey;
+
+use crate::planning::{PlanningError, plan_hauls};
 
 /// What the caller named.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -116,6 +119,21 @@ pub fn haul_of<'a>(survey: &'a Survey, named: Named<'_>) -> Result<&'a HaulCycle
         None if hauls.len() > 1 => Err(NamedError::SeveralHauls { known }),
         None => hauls.into_iter().next().ok_or(NamedError::NoneSound),
     }
+}
+
+/// A haul by its name, with the rungs of its ladder: one that is searched for has its rungs only
+/// once it is found.
+///
+/// # Errors
+/// [`PlanningError`] for a name that is not there or a ladder that is not found.
+pub fn haul_with_rungs(survey: &Survey, name: &str) -> Result<HaulCycle, PlanningError> {
+    let known = survey.hauls.iter().find(|haul| haul.name == name);
+    if let Some(haul) = known.filter(|haul| !haul.combination.rungs.is_empty()) {
+        return Ok(haul.clone());
+    }
+    let detail = Detail { samples: 0, ..Detail::default() };
+    let planned = plan_hauls(survey, Some(name), &detail)?;
+    planned.into_iter().next().map(|one| one.haul).ok_or(PlanningError::NoneSound)
 }
 
 fn names<'a>(names: impl Iterator<Item = &'a String>) -> Vec<String> {

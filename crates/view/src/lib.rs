@@ -11,6 +11,7 @@ mod issued;
 #[cfg(feature = "logs")]
 mod logs;
 mod now;
+mod paper;
 mod plan;
 mod practice;
 mod problems;
@@ -38,6 +39,7 @@ pub use now::{
     GroupAnswerView, HowFarView, NowDocument, NowRowView, NowTableDocument, SaidView, SetForView,
     SubjectView,
 };
+pub use paper::{PaperIssue, PaperMaterial, PaperMaterialError, PaperWants};
 pub use plan::{
     AxleGroupView, BandView, CautionView, CellView, ChangePointView, ConsequenceView, CostLineView,
     CostView, CycleView, DecidesView, EffectSourceView, EffectTotalView, FixedGroupView, GradeView,
@@ -63,8 +65,9 @@ pub use site::{
     ActionRequest, AgainRequest, CalledView, ColumnsView, DriveDocument, DriveRequest, EditView,
     ErrorDocument, FileDocument, FileProblemView, FileSaveRequest, FileView, FilesDocument,
     HandSetRequest, HaulNameView, IssueRequest, JudgeRequest, MovedRequest, NowRequest,
-    ReadingRequest, SeriesDocument, SeriesView, SiteDocument, StepRequest, StripView,
-    TrialDocument, TrialRequest, UnitFormView, UnitsDocument, WhatIfRequest,
+    PaperKindView, PapersDocument, ReadingRequest, SeriesDocument, SeriesView, SiteDocument,
+    StepRequest, StripView, TrialDocument, TrialRequest, UnitFormView, UnitsDocument,
+    WhatIfRequest,
 };
 #[cfg(feature = "logs")]
 pub use truth::{

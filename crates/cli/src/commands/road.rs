@@ -1,10 +1,9 @@
 //! What a call from the road and a question to the plan have in common: names as people say them.
 
 use model::haul_cycle::HaulCycle;
-use plan::Detail;
 use plan::now::{Load, Whose};
 use quantity::{GaugePressure, Unit};
-use study::{Named, NamedError, Opened, haul_of, plan_hauls};
+use study::{Named, NamedError, Opened, haul_of, haul_with_rungs};
 use survey::Survey;
 
 use crate::outcome::Failure;
@@ -20,14 +19,7 @@ pub(super) fn haul(survey: &Survey, named: Named<'_>) -> Result<HaulCycle, Failu
         NamedError::NoneSound => Failure::input(error),
         other => Failure::call(other),
     })?;
-    if !haul.combination.rungs.is_empty() {
-        return Ok(haul.clone());
-    }
-    // A ladder that is searched for has its rungs only once it is found.
-    let detail = Detail { samples: 0, ..Detail::default() };
-    let planned = plan_hauls(survey, Some(&haul.name), &detail).map_err(Failure::input)?;
-    let found = planned.into_iter().next().map(|one| one.haul);
-    found.ok_or_else(|| Failure::input(NamedError::NoneSound))
+    haul_with_rungs(survey, &haul.name).map_err(Failure::input)
 }
 
 /// A load as it was said: a state by its name, the empty or laden one of the haul, or unknown.

@@ -1,7 +1,7 @@
 // What people do with the page, in a real browser on the real program.
 import { AxeBuilder } from "@axe-core/playwright";
 import assert from "node:assert/strict";
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { browser, opened, served, start, stop } from "./served.mjs";
@@ -206,11 +206,26 @@ test("the haul is driven, taken up again after a reload, and judged", () => visi
   await axe(page);
 }));
 
+test("every document is looked at, and one that cannot be made says why", () => visit({}, async (page, site) => {
+  await part(page, "Paper");
+  for (const kind of ["Driver card", "Set-up sheet", "Plan report"]) {
+    await page.getByRole("button", { name: `${kind}: Open` }).click();
+    await page.frameLocator("iframe").locator("h1").first().waitFor();
+  }
+  rmSync(join(site.folder, "approvals"), { recursive: true });
+  await page.waitForTimeout(600);
+  await page.getByRole("button", { name: "Recovery procedure: Open" }).click();
+  await page.getByText(/no recovery procedure: no tire maker approved/).waitFor();
+  const kept = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Driver card: PDF" }).click();
+  assert.equal((await kept).suggestedFilename(), "driver-card.pdf");
+}));
+
 for (const [name, viewport] of [["a laptop", { width: 1280, height: 900 }], ["a tablet", { width: 820, height: 1180 }]]) {
   test(`every part fits ${name}, light and dark, and axe finds nothing`, () => visit({ viewport, hasTouch: viewport.width < 1000 }, async (page) => {
     for (const look of ["light", "dark"]) {
-      await page.getByLabel("Look").selectOption(look);
-      for (const name of ["Survey", "Plan", "Now", "Timeline", "Practice"]) {
+      await page.locator(".choices select").nth(2).selectOption(look);
+      for (const name of ["Survey", "Plan", "Now", "Timeline", "Practice", "Paper"]) {
         await part(page, name);
         await page.locator("main h1").waitFor();
         if (name === "Plan") await page.locator("svg.half").first().waitFor();

@@ -30,6 +30,10 @@ export async function getText(path: string): Promise<string> {
   return (await answered(path)).text();
 }
 
+export async function getBlob(path: string): Promise<Blob> {
+  return (await answered(path)).blob();
+}
+
 export async function getBytes(path: string, signal?: AbortSignal): Promise<ArrayBuffer> {
   return (await answered(path, { signal })).arrayBuffer();
 }

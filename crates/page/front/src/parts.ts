@@ -1,6 +1,7 @@
 // The parts of the page in their order. A further part joins here and nowhere else.
 import type { FunctionComponent } from "preact";
 import { NowPart } from "./parts/now";
+import { PaperPart } from "./parts/paper";
 import { PlanPart } from "./parts/plan";
 import { PracticePart } from "./parts/practice";
 import { SurveyPart } from "./parts/survey";
@@ -18,4 +19,5 @@ export const parts: Part[] = [
   { id: "now", view: NowPart },
   { id: "timeline", view: TimelinePart },
   { id: "practice", view: PracticePart },
+  { id: "paper", view: PaperPart },
 ];

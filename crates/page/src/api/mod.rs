@@ -6,6 +6,7 @@ mod home;
 mod issued;
 mod now;
 pub mod openapi;
+mod paper;
 pub mod practice;
 pub mod series;
 mod trial;
@@ -35,6 +36,8 @@ pub fn routes() -> Router<Arc<Site>> {
         .route("/now", post(now::now))
         .route("/plans", get(issued::list))
         .route("/issue", post(issued::issue))
+        .route("/papers", get(paper::list))
+        .route("/paper", get(paper::paper))
         .route("/practice", post(practice::begin))
         .route("/practice/step", post(practice::step))
         .route("/practice/verdict", post(practice::verdict))

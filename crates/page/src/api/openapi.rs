@@ -6,9 +6,9 @@ use schemars::{JsonSchema, SchemaGenerator};
 use serde_json::{Map, Value, json};
 use view::{
     CheckDocument, DriveDocument, DriveRequest, ErrorDocument, FileDocument, FileSaveRequest,
-    FilesDocument, IssueRequest, JudgeRequest, NowDocument, NowRequest, PlanDocument,
-    PlansDocument, PracticeDocument, SeriesDocument, SiteDocument, StepRequest, TrialDocument,
-    TrialRequest, UnitsDocument, VerdictDocument,
+    FilesDocument, IssueRequest, JudgeRequest, NowDocument, NowRequest, PapersDocument,
+    PlanDocument, PlansDocument, PracticeDocument, SeriesDocument, SiteDocument, StepRequest,
+    TrialDocument, TrialRequest, UnitsDocument, VerdictDocument,
 };
 
 /// `GET /api/openapi.json`
@@ -84,6 +84,7 @@ fn questions(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
     let mut all = beginning(schemas);
     all.extend(files(schemas));
     all.extend(plans(schemas));
+    all.extend(paper(schemas));
     all.extend(practice(schemas));
     all.extend(series(schemas));
     all
@@ -151,6 +152,25 @@ fn plans(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
             "Issues the plan of a haul",
             of::<IssueRequest>(schemas),
             of::<PlansDocument>(schemas),
+        ),
+    ]
+}
+
+fn paper(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
+    let bytes = json!({ "text/html": {}, "application/pdf": {}, "application/octet-stream": {} });
+    vec![
+        get("/papers", "Documents for paper there are", &[], of::<PapersDocument>(schemas)),
+        get(
+            "/paper",
+            "One document; with plan=NUMBER of an issued plan, else a draft",
+            &[
+                ("kind", "string", "Kind"),
+                ("haul", "string", "Haul"),
+                ("language", "string", "Language tag"),
+                ("units", "string", "si, us or metric-bar"),
+                ("format", "string", "html, pdf or xlsx"),
+            ],
+            bytes,
         ),
     ]
 }

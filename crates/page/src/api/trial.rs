@@ -9,7 +9,7 @@ use model::haul_cycle::HaulCycle;
 use model::vehicle::HandSetCell;
 use plan::Detail;
 use quantity::{ColdPressure, Length};
-use study::{MovedCall, Trial, Tried, plan_hauls, try_out};
+use study::{MovedCall, Trial, Tried, haul_with_rungs, try_out};
 use survey::Survey;
 use view::{HandSetRequest, PlanDocument, TrialDocument, TrialRequest};
 
@@ -65,14 +65,7 @@ pub fn haul(survey: &Survey, name: &str) -> Answer<HaulCycle> {
         }
         return Err(Failure::missing(format!("the survey has no haul '{name}'")));
     };
-    if !haul.combination.rungs.is_empty() {
-        return Ok(haul.clone());
-    }
-    // A ladder that is searched for has its rungs only once it is found.
-    let detail = Detail { samples: 0, ..Detail::default() };
-    let found = plan_hauls(survey, Some(name), &detail).map_err(Failure::survey)?;
-    let found = found.into_iter().next().map(|one| one.haul);
-    found.ok_or_else(|| Failure::survey(format!("no ladder was found for haul '{name}'")))
+    haul_with_rungs(survey, &haul.name).map_err(Failure::survey)
 }
 
 fn trial(haul: &HaulCycle, wanted: &TrialRequest) -> Answer<Trial> {

@@ -5,9 +5,10 @@ use axum::http::{HeaderName, HeaderValue, header};
 use axum::middleware::Next;
 use axum::response::Response;
 
-/// Scripts only as files of our own; the chart library sets styles inline.
+/// Scripts only as files of our own; the chart library sets styles inline; documents for paper are
+/// looked at in a frame from this page's own memory.
 const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; \
-                      img-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; \
+                      img-src 'self' data:; connect-src 'self'; frame-src blob:; form-action 'self'; base-uri 'none'; \
                       frame-ancestors 'none'";
 
 /// Adds them.

@@ -3,4 +3,5 @@
 mod answers;
 mod asked;
 mod guarded;
+mod papered;
 mod practised;

@@ -22,7 +22,8 @@ mod sample;
 #[cfg(test)]
 mod tests;
 
-use view::{NowTableDocument, PlanView, RequestsDocument, RouteView, SetupView};
+pub use view::PaperIssue as Issue;
+use view::{NowTableDocument, PaperMaterial, PlanView, RequestsDocument, RouteView, SetupView};
 
 use crate::Words;
 use crate::document::{Document, Sheet};
@@ -71,15 +72,19 @@ pub struct Material<'a> {
     pub requests: Option<&'a RequestsDocument>,
 }
 
-/// Under which number a plan was issued.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Issue {
-    /// Name of the plan: haul and number.
-    pub id: String,
-    /// Day of issue.
-    pub date: String,
-    /// Units it is assigned to.
-    pub units: Vec<String>,
+impl<'a> Material<'a> {
+    /// Material as it was gathered.
+    pub fn of(gathered: &'a PaperMaterial) -> Self {
+        Self {
+            plan: &gathered.plan,
+            issue: gathered.issue.as_ref(),
+            responsible: &gathered.responsible,
+            route: &gathered.route,
+            gauge: &gathered.gauge,
+            setup: &gathered.setup,
+            requests: gathered.requests.as_ref(),
+        }
+    }
 }
 
 /// Why a document cannot be made.

@@ -4,6 +4,7 @@ mod files;
 mod home;
 mod issue;
 mod now;
+mod paper;
 mod practice;
 mod series;
 mod strip;
@@ -15,6 +16,7 @@ pub use files::{
 pub use home::{ErrorDocument, HaulNameView, SiteDocument, UnitFormView, UnitsDocument};
 pub use issue::IssueRequest;
 pub use now::{NowRequest, ReadingRequest};
+pub use paper::{PaperKindView, PapersDocument};
 pub use practice::{
     ActionRequest, AgainRequest, DriveDocument, DriveRequest, JudgeRequest, StepRequest,
 };

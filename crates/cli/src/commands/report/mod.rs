@@ -4,6 +4,7 @@ mod material;
 mod write;
 
 use report::document::Sheet;
+use report::paper::Material;
 use view::ReportDocument;
 
 use super::opened::{open, refuse_to_overwrite, tell_problems};
@@ -32,7 +33,7 @@ pub(super) fn run(
     let usual = Sheet::usual(words.language(), us_units, args.kind.is_card());
     let sheet = args.paper.unwrap_or(usual);
     let document =
-        report::paper::document(args.kind, &gathered.material(), sheet, words.of_paper())
+        report::paper::document(args.kind, &Material::of(&gathered), sheet, words.of_paper())
             .map_err(Failure::input)?;
     let (bytes, pages) = write::bytes(&document, format)?;
     if let (Some(most), Some(pages)) = (document.pages, pages)
