@@ -49,7 +49,7 @@ export async function opened(context, address) {
   const page = await context.newPage();
   const errors = [];
   page.on("pageerror", (error) => errors.push(error.message));
-  page.on("request", (request) => { if (!request.url().startsWith(address)) errors.push(`left the computer: ${request.url()}`); });
+  page.on("request", (request) => { if (!request.url().startsWith(address) && !request.url().startsWith(`blob:${address}`)) errors.push(`left the computer: ${request.url()}`); });
   page.on("console", (message) => { if (message.type() === "error" && message.text().includes("Content Security Policy")) errors.push(message.text()); });
   await page.goto(address);
   return { page, errors };
