@@ -6,7 +6,7 @@ use view::SetupView;
 
 use super::warmest;
 use crate::Words;
-use crate::document::{Cell, Column, Look, Table};
+use crate::document::{Cell, Column, Look, Source, Table};
 use crate::paper::Material;
 use crate::paper::mechanic::{Shown, tick};
 use crate::quantities::fine;
@@ -49,6 +49,14 @@ const TESTS: [(&str, Known); 19] = [
     ("hand-over", Practice),
 ];
 
+/// Most that brakes leak in a minute, released: a truck alone, and a combination.
+///
+/// # Source
+/// `us-cdl-manual`, air brakes, air leakage rate.
+const BRAKE_LEAK: [PressureDifference; 2] =
+    [PressureDifference::from_psi(2.0), PressureDifference::from_psi(3.0)];
+/// The same for the list of sources.
+const BRAKE_LEAK_SOURCE: &str = "us-cdl-manual, air brakes, air leakage rate";
 /// Most that a parked tire loses in a day, corrected for temperature; common practice, no source.
 const LEAK_IN_A_DAY: PressureDifference = PressureDifference::from_kpa(7.0);
 /// Most that the mates of a dual differ by after a change; common practice, no source.
@@ -86,6 +94,15 @@ pub(super) fn table(material: &Material<'_>, shown: &Shown<'_>, words: Words<'_>
     table
 }
 
+/// Where limits come from that were read.
+pub(super) fn sources(words: Words<'_>) -> Vec<Source> {
+    vec![Source {
+        what: words.text("commission-test-brake-leak"),
+        source: BRAKE_LEAK_SOURCE.to_owned(),
+        standing: words.text("plan-standing-read"),
+    }]
+}
+
 /// What passes; its numbers are never wider than what they come from.
 fn accept(test: &str, material: &Material<'_>, shown: &Shown<'_>, words: Words<'_>) -> String {
     let setup = material.setup;
@@ -108,13 +125,8 @@ fn accept(test: &str, material: &Material<'_>, shown: &Shown<'_>, words: Words<'
                 ("out", &pressure(setup.supply.cut_out_kpa, Round::Up)),
             ],
         ),
-        "brake-leak" => words.fill(
-            &key,
-            &[
-                ("single", &most(PressureDifference::from_psi(2.0))),
-                ("combination", &most(PressureDifference::from_psi(3.0))),
-            ],
-        ),
+        "brake-leak" => words
+            .fill(&key, &[("single", &most(BRAKE_LEAK[0])), ("combination", &most(BRAKE_LEAK[1]))]),
         "priority" => words.fill(
             &key,
             &[

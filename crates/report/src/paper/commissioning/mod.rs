@@ -52,6 +52,7 @@ pub(super) fn fill(document: &mut Document, material: &Material<'_>, words: Word
         lines: ["commission-accepted", "commission-not-accepted"].map(|key| words.text(key)).into(),
     });
     blocks.push(signed(words));
+    document.sources = acceptance::sources(words);
 }
 
 /// Every change point, with room for where the change was complete on the drive.
