@@ -64,10 +64,10 @@ pub use setup::{
 pub use site::{
     ActionRequest, AgainRequest, CalledView, ColumnsView, DriveDocument, DriveRequest, EditView,
     ErrorDocument, FileDocument, FileProblemView, FileSaveRequest, FileView, FilesDocument,
-    HandSetRequest, HaulNameView, IssueRequest, JudgeRequest, MovedRequest, NowRequest,
-    PaperKindView, PapersDocument, ReadingRequest, SeriesDocument, SeriesView, SiteDocument,
-    StepRequest, StripView, TrialDocument, TrialRequest, UnitFormView, UnitsDocument,
-    WhatIfRequest,
+    HandSetRequest, HaulNameView, IssueRequest, JudgeRequest, MapDocument, MapPointView,
+    MovedRequest, NowRequest, PaperKindView, PapersDocument, ReadingRequest, SeriesDocument,
+    SeriesView, SiteDocument, StepRequest, StripView, TrialDocument, TrialRequest, UnitFormView,
+    UnitsDocument, WhatIfRequest,
 };
 #[cfg(feature = "logs")]
 pub use truth::{

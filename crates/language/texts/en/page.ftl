@@ -171,3 +171,7 @@ page-paper-html = Open
 page-paper-pdf = PDF
 page-paper-xlsx = Workbook
 page-paper-print = Print
+
+page-map-summary = { $route }: { $length }, { $legs } legs
+page-map-no-track = The route has no recorded track, so there is no map; name a GPX, GeoJSON, KML or CSV file in its key track.
+page-map-north = North

@@ -120,3 +120,7 @@ export interface Assessed {
   cost: Cost[]; cost_decided_by: { figure: string; present_value_at_low: number; present_value_at_high: number; own_band: boolean }[];
   cost_rivals: { way: string; lines: (CostLine & { payer: string })[] }[];
 }
+export interface RouteMap {
+  route: { route: string; laden_direction: string; load_states: [string, string]; legs: Strip["legs"]; elevation_km_m: [number, number][]; marks: Strip["marks"] };
+  points: { km: number; east_m: number; north_m: number }[];
+}

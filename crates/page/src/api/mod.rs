@@ -4,6 +4,7 @@ mod check;
 mod files;
 mod home;
 mod issued;
+mod map;
 mod now;
 pub mod openapi;
 mod paper;
@@ -31,6 +32,7 @@ pub fn routes() -> Router<Arc<Site>> {
         .route("/check", get(check::check))
         .route("/files", get(files::list))
         .route("/file", get(files::read).put(files::save))
+        .route("/map", get(map::map))
         .route("/plan", post(trial::plan))
         .route("/effects", post(trial::effects))
         .route("/now", post(now::now))

@@ -6,9 +6,9 @@ use schemars::{JsonSchema, SchemaGenerator};
 use serde_json::{Map, Value, json};
 use view::{
     CheckDocument, DriveDocument, DriveRequest, ErrorDocument, FileDocument, FileSaveRequest,
-    FilesDocument, IssueRequest, JudgeRequest, NowDocument, NowRequest, PapersDocument,
-    PlanDocument, PlansDocument, PracticeDocument, SeriesDocument, SiteDocument, StepRequest,
-    TrialDocument, TrialRequest, UnitsDocument, VerdictDocument,
+    FilesDocument, IssueRequest, JudgeRequest, MapDocument, NowDocument, NowRequest,
+    PapersDocument, PlanDocument, PlansDocument, PracticeDocument, SeriesDocument, SiteDocument,
+    StepRequest, TrialDocument, TrialRequest, UnitsDocument, VerdictDocument,
 };
 
 /// `GET /api/openapi.json`
@@ -115,6 +115,12 @@ fn files(schemas: &mut SchemaGenerator) -> Vec<Question<'static>> {
         get("/check", "Everything that is wrong with the survey", &[], check),
         get("/files", "The files of the survey", &[], of::<FilesDocument>(schemas)),
         get("/file", "One file", FILE, of::<FileDocument>(schemas)),
+        get(
+            "/map",
+            "A route with the shape of its track",
+            &[("route", "string", "Name of the route")],
+            of::<MapDocument>(schemas),
+        ),
         Question {
             path: "/file",
             method: "put",

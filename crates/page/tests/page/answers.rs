@@ -183,3 +183,21 @@ fn refs(value: &Value, found: &mut Vec<String>) {
         _ => {}
     }
 }
+
+#[tokio::test]
+async fn a_route_with_a_track_has_a_map_and_one_without_says_so_by_none() {
+    let folder = tempfile::tempdir().unwrap();
+    survey::write_demo("windfarm-rock", &folder.path().join("s")).unwrap();
+    let asked = Asked::of(folder, SiteOptions::default()).await;
+    let map = asked.get("/api/map?route=quarry-to-turbines").await.json();
+    let points = map["points"].as_array().unwrap();
+    let length =
+        map["route"]["legs"].as_array().unwrap().last().unwrap()["to_km"].as_f64().unwrap();
+    let last = points.last().unwrap()["km"].as_f64().unwrap();
+    assert!(points.len() > 50 && (last / length - 1.0).abs() < 0.05, "{last} of {length}");
+    let without = page().await.get("/api/map?route=ridge-to-mill").await.json();
+    assert_eq!(without["points"], json!([]));
+    assert!(!without["route"]["legs"].as_array().unwrap().is_empty());
+    let unknown = asked.get("/api/map?route=nowhere").await;
+    assert_eq!(unknown.status, StatusCode::UNPROCESSABLE_ENTITY);
+}

@@ -8,6 +8,7 @@ mod clean;
 mod finding;
 mod geo_json;
 mod join;
+mod plane;
 mod position;
 mod raw;
 mod smooth;
@@ -20,6 +21,7 @@ mod recorded;
 use quantity::Length;
 
 pub use finding::{Format, Place, TrackError, TrackFinding, TrackPart, Unused};
+pub use plane::MapPoint;
 pub use position::Position;
 pub use smooth::{NoProfile, RESAMPLING_STEP, profile};
 

@@ -3,6 +3,7 @@
 mod files;
 mod home;
 mod issue;
+mod map;
 mod now;
 mod paper;
 mod practice;
@@ -15,6 +16,7 @@ pub use files::{
 };
 pub use home::{ErrorDocument, HaulNameView, SiteDocument, UnitFormView, UnitsDocument};
 pub use issue::IssueRequest;
+pub use map::{MapDocument, MapPointView};
 pub use now::{NowRequest, ReadingRequest};
 pub use paper::{PaperKindView, PapersDocument};
 pub use practice::{

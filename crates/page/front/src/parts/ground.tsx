@@ -21,7 +21,7 @@ export function useWidth(): [RefObject<HTMLElement | null>, number] {
   return [box, width];
 }
 
-export function Ground({ strip, x, top }: { strip: Strip; x: Scale; top: number }) {
+export function Ground({ strip, x, top }: { strip: Pick<Strip, "legs" | "elevation_km_m" | "marks">; x: Scale; top: number }) {
   const heights = strip.elevation_km_m;
   const base = top + GROUND - 14;
   const y = scale([Math.min(...heights.map((h) => h[1])), Math.max(...heights.map((h) => h[1]))], [base - 2, top + 18]);

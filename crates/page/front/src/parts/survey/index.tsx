@@ -7,6 +7,7 @@ import { t } from "../../words";
 import { again, conflict, file, open, saveText, steps, told, undo } from "./editing";
 import { Problems } from "./field";
 import { Form } from "./form";
+import { RouteOnMap } from "./route_map";
 import type { Schema } from "./schema";
 
 const FOLDERS = ["survey", "units", "tire", "vehicle", "combination", "route", "haul", "permit", "approval"];
@@ -79,6 +80,7 @@ function FileForm({ schemas }: { schemas: Record<string, Schema> | null }) {
       {schema?.description && <p class="about">{schema.description}</p>}
       {loose.map((one, index) => <p key={index} class={one.severity === "error" ? "wrong" : "note"} role="alert">{one.line ? `${one.line}: ` : ""}{one.message}{one.hint && <><br /><small>{one.hint}</small></>}</p>)}
       <Problems at="" />
+      {now.kind === "route" && <RouteOnMap name={now.path.replace(/^routes\//, "").replace(/\.toml$/, "")} />}
       {raw !== null || !values ? (
         <div class="raw">
           <label>{t("page-text-of-file")}<textarea rows={28} spellcheck={false} value={raw ?? now.text} onInput={(event) => setRaw(event.currentTarget.value)} /></label>
