@@ -187,3 +187,18 @@ calc-warn-single-tires = Der Straßenversuch hatte keine Einzelreifen: sein Fakt
 calc-warn-no-fourth-power = Die Liste der Lasten für die vierte Potenz hat keine solche Gruppe.
 calc-warn-circles-overlap = Die Kontaktkreise des Zwillings überlappen: jenseits des Bereichs, extrapoliert; die Wahrheit liegt niedriger.
 calc-warn-strength-outside = Außerhalb dessen, wofür die Beziehungen gemacht sind, extrapoliert: { $what }.
+calc-id = Kennung
+calc-data = Daten
+calc-pgn = Gruppe (PGN)
+calc-source-address = Quelladresse
+calc-signals = Signale
+calc-validity-frame = Ein Rahmen mit 29-Bit-Kennung, gelesen nach den Positionen, die dieses Programm kennt. Nicht Verfügbares, Fehler und Wert werden unterschieden. Steuergeräte können von den üblichen Positionen abweichen: die Unterlagen des Fahrzeugs lesen.
+calc-warn-group-unknown = Dieses Programm kennt keine Positionen für Gruppe { $pgn }: nur die Kennung wird gelesen.
+calc-code = Code { $code }
+calc-state-absent = nicht verfügbar
+calc-state-error = Fehler
+calc-state-reserved = reservierter Code
+calc-warn-signal-beyond = Die Daten enden vor { $count ->
+    [one] einem Signal
+   *[other] { $count } Signalen
+} dieser Gruppe.

@@ -187,3 +187,19 @@ calc-warn-single-tires = El ensayo vial no tuvo neumáticos simples: su factor s
 calc-warn-no-fourth-power = La lista de cargas para la cuarta potencia no tiene tal grupo.
 calc-warn-circles-overlap = Los círculos de contacto de los duales se traslapan: fuera del alcance del modelo, extrapolado; la verdad es menor.
 calc-warn-strength-outside = Fuera de aquello para lo que se hicieron las relaciones, extrapolado: { $what }.
+calc-id = identificador
+calc-data = datos
+calc-pgn = grupo (PGN)
+calc-source-address = dirección de origen
+calc-signals = señales
+calc-validity-frame = Una trama con identificador de 29 bits, leída según las posiciones que este programa conoce. Se distinguen lo no disponible, un error y un valor. Los módulos pueden apartarse de las posiciones comunes: lea los documentos del vehículo.
+calc-warn-group-unknown = Este programa no conoce posiciones para el grupo { $pgn }: solo se lee el identificador.
+calc-code = código { $code }
+calc-state-absent = no disponible
+calc-state-error = error
+calc-state-reserved = código reservado
+calc-warn-signal-beyond = Los datos terminan antes de { $count ->
+    [one] una señal
+    [many] { $count } señales
+   *[other] { $count } señales
+} de este grupo.

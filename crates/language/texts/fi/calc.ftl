@@ -187,3 +187,18 @@ calc-warn-single-tires = Tiekokeessa ei ollut yksittäispyöriä: sen kerroin v�
 calc-warn-no-fourth-power = Neljännen potenssin kuormaluettelossa ei ole tällaista ryhmää.
 calc-warn-circles-overlap = Paripyörien kosketusympyrät menevät päällekkäin: mallin alueen yli, totuus on pienempi.
 calc-warn-strength-outside = Suhteiden alueen ulkopuolella, jatkettu sen yli: { $what }.
+calc-id = tunniste
+calc-data = data
+calc-pgn = ryhmä (PGN)
+calc-source-address = lähdeosoite
+calc-signals = signaalit
+calc-validity-frame = Yksi kehys, jonka tunniste on 29-bittinen, luettuna ohjelman tuntemista paikoista. Puuttuva, virhe ja arvo erotetaan. Ohjaimet voivat poiketa yleisistä paikoista: lue ajoneuvon omat asiakirjat.
+calc-warn-group-unknown = Ohjelma ei tunne paikkoja ryhmälle { $pgn }: vain tunniste luetaan.
+calc-code = koodi { $code }
+calc-state-absent = ei saatavilla
+calc-state-error = virhe
+calc-state-reserved = varattu koodi
+calc-warn-signal-beyond = Data päättyy ennen tämän ryhmän kohtaa: { $count ->
+    [one] yksi signaali
+   *[other] { $count } signaalia
+}.

@@ -187,3 +187,19 @@ calc-warn-single-tires = L'essai routier n'avait pas de pneus simples : son fact
 calc-warn-no-fourth-power = La liste des charges pour la quatrième puissance n'a pas de tel groupe.
 calc-warn-circles-overlap = Les cercles de contact des jumelés se recouvrent : hors du domaine, extrapolé; la vérité est plus basse.
 calc-warn-strength-outside = Hors de ce pour quoi les relations sont faites, extrapolé : { $what }.
+calc-id = identificateur
+calc-data = données
+calc-pgn = groupe (PGN)
+calc-source-address = adresse source
+calc-signals = signaux
+calc-validity-frame = Une trame à identificateur de 29 bits, lue selon les positions que ce programme connaît. Ce qui n'est pas disponible, une erreur et une valeur sont distingués. Des calculateurs peuvent s'écarter des positions communes : lire les documents du véhicule.
+calc-warn-group-unknown = Ce programme ne connaît aucune position pour le groupe { $pgn } : seul l'identificateur est lu.
+calc-code = code { $code }
+calc-state-absent = non disponible
+calc-state-error = erreur
+calc-state-reserved = code réservé
+calc-warn-signal-beyond = Les données finissent avant { $count ->
+    [one] un signal
+    [many] { $count } signaux
+   *[other] { $count } signaux
+} de ce groupe.

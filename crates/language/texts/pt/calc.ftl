@@ -187,3 +187,19 @@ calc-warn-single-tires = O ensaio de estrada não teve pneus simples: seu fator 
 calc-warn-no-fourth-power = A lista de cargas para a quarta potência não tem esse grupo.
 calc-warn-circles-overlap = Os círculos de contato do rodado duplo se sobrepõem: fora do alcance do modelo, extrapolado; a verdade é menor.
 calc-warn-strength-outside = Fora daquilo para que as relações foram feitas, extrapolado: { $what }.
+calc-id = identificador
+calc-data = dados
+calc-pgn = grupo (PGN)
+calc-source-address = endereço de origem
+calc-signals = sinais
+calc-validity-frame = Um quadro com identificador de 29 bits, lido pelas posições que este programa conhece. O não disponível, um erro e um valor são distinguidos. Módulos podem fugir das posições comuns: leia os documentos do veículo.
+calc-warn-group-unknown = Este programa não conhece posições para o grupo { $pgn }: só o identificador é lido.
+calc-code = código { $code }
+calc-state-absent = não disponível
+calc-state-error = erro
+calc-state-reserved = código reservado
+calc-warn-signal-beyond = Os dados terminam antes de { $count ->
+    [one] um sinal
+    [many] { $count } sinais
+   *[other] { $count } sinais
+} deste grupo.

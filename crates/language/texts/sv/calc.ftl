@@ -187,3 +187,18 @@ calc-warn-single-tires = Vägprovet hade inga singeldäck: dess faktor underskat
 calc-warn-no-fourth-power = Listan över laster för fjärdepotensen har ingen sådan grupp.
 calc-warn-circles-overlap = Tvillingens kontaktcirklar går i varandra: utanför modellens område, extrapolerat; sanningen är lägre.
 calc-warn-strength-outside = Utanför det sambanden gjordes för, extrapolerat: { $what }.
+calc-id = identifierare
+calc-data = data
+calc-pgn = grupp (PGN)
+calc-source-address = källadress
+calc-signals = signaler
+calc-validity-frame = En ram med 29-bitars identifierare, läst efter de positioner programmet har. Det som inte är tillgängligt, ett fel och ett värde hålls isär. Styrenheter kan avvika från de vanliga positionerna: läs fordonets egna dokument.
+calc-warn-group-unknown = Programmet har inga positioner för grupp { $pgn }: bara identifieraren läses.
+calc-code = kod { $code }
+calc-state-absent = inte tillgängligt
+calc-state-error = fel
+calc-state-reserved = reserverad kod
+calc-warn-signal-beyond = Data slutar före { $count ->
+    [one] en signal
+   *[other] { $count } signaler
+} i gruppen.

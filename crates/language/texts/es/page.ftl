@@ -1,0 +1,179 @@
+# La página local.
+page-skip = Ir al contenido
+page-parts = Partes
+page-part-survey = Levantamiento
+page-part-plan = Plan
+page-part-now = Ahora
+page-part-timeline = En el tiempo
+page-language = Idioma
+page-units = Unidades
+page-units-si = kPa, km/h, kg
+page-units-us = psi, mph, lb
+page-units-metric-bar = bar, km/h, kg
+page-look = Aspecto
+page-look-auto = como el equipo
+page-look-light = claro
+page-look-dark = oscuro
+page-unreachable = El programa no responde. Vuelva a iniciar airtide serve; lo que escribió queda aquí.
+page-changed-elsewhere = Archivos del levantamiento se cambiaron en otra ventana o programa. Lo que ve ahora es nuevo.
+page-understood = Entendido
+page-read-only = Esta ventana solo puede leer.
+page-pairing-code = Código para el próximo equipo: { $code }
+page-working = Calculando …
+page-close = Cerrar
+page-haul = Acarreo
+page-no-haul = Todavía no se puede planificar ningún acarreo.
+page-broken-hauls = No se planifican hasta corregir sus problemas: { $hauls }.
+page-see-problems = Ver los problemas
+
+page-what-if = Qué pasa si
+page-what-if-load = Carga
+page-what-if-bearing = Capacidad portante del suelo
+page-what-if-ambient = Temperatura del aire
+page-what-if-delivery = Caudal del compresor
+page-what-if-late = Pedido tarde por
+page-as-surveyed = Como en el levantamiento
+page-time-lost = Perdido por pedidos en otro lugar
+page-strip-summary = { $changes ->
+    [one] { $changes } punto de cambio.
+    [many] { $changes } puntos de cambio.
+   *[other] { $changes } puntos de cambio.
+} Lo más bajo vacío: { $empty }. Lo más bajo cargado: { $laden }. Lo más rápido cargado: { $speed }.
+page-legend-minimum = lo más bajo permitido, en frío
+page-legend-drag = Arrastre un punto de cambio o muévalo con las flechas; Escape lo devuelve.
+page-as-table = Como tabla
+page-start-at = Empezar en
+page-planned-at = planificado en { $place }
+page-put-back = Devolver
+page-fits = Listo a tiempo
+page-does-fit = sí
+page-does-not-fit = NO
+page-late-by = NO: { $road } tarde
+page-ladder-how = Escriba una presión en frío en { $unit }, a { $temperature }, para probarla. Debajo: la más baja y la más alta permitidas, qué decide la más baja y quién responde por ella. Sombreado: este acarreo la usa.
+page-not-a-number = Escriba un número, como 85 o 5.9.
+page-save-cells = { $count ->
+    [one] Guardar { $count } celda en el levantamiento
+    [many] Guardar { $count } celdas en el levantamiento
+   *[other] Guardar { $count } celdas en el levantamiento
+}
+page-saved = Guardado: { $file }
+page-compare = Comparar
+page-compare-how = Deje este plan aparte y cambie algo: las diferencias aparecen aquí.
+page-keep-aside = Dejar este plan aparte
+page-let-go = Soltarlo
+page-no-difference = Los dos planes son iguales.
+page-what = Qué
+page-kept = Aparte
+page-on-show = En pantalla
+page-change-number = Punto de cambio { $number }
+page-issue = Emitir
+page-issue-now = Emitir el plan
+page-issue-as-saved = El plan se emite como está en el levantamiento, no como se probó arriba.
+page-responsible = Responsable
+
+page-now-truck = Qué camión
+page-now-load = Qué lleva
+page-now-nobody-knows = nadie lo sabe
+page-now-gauge = Qué marca el manómetro
+page-now-cold = neumáticos fríos
+page-now-warm = neumáticos calientes
+page-now-not-known = no se sabe
+page-now-ask = Responder
+
+page-files = Archivos
+page-files-survey = Levantamiento
+page-files-units = Unidades
+page-files-tire = Neumáticos
+page-files-vehicle = Tipos de vehículo
+page-files-combination = Combinaciones
+page-files-route = Rutas
+page-files-haul = Acarreos
+page-files-permit = Permisos
+page-files-approval = Aprobaciones
+page-problems = Problemas
+page-no-problems = Sin problemas. Elija un archivo.
+page-undo = Deshacer
+page-as-text = Como texto
+page-as-form = Como formulario
+page-text-of-file = Texto del archivo
+page-save = Guardar
+page-add = Agregar
+page-add-value = Agregar un valor
+page-add-row = Agregar a { $name }
+page-remove = Quitar
+page-remove-row = Quitar { $name }
+page-conflict = Este archivo se cambió en otra ventana o programa. No se guardó nada, no se perdió nada.
+page-conflict-again = Hacer mi cambio en el archivo nuevo
+page-conflict-theirs = Mostrar el archivo nuevo
+
+page-series = Series
+page-clock = Tiempo desde el inicio del turno
+page-zoom = Zoom
+page-zoom-in = Más cerca
+page-zoom-out = Más lejos
+page-zoom-back = Atrás
+page-zoom-on = Adelante
+page-zoom-whole = Todo
+page-timeline-kpa = Presión
+page-timeline-kmh = Velocidad
+page-timeline-c = Temperatura
+page-timeline-pct = Pendiente
+
+page-part-practice = Práctica
+page-practice-how = Conduzca el acarreo planificado: pida cada escalón a tiempo, respete los topes, deténgase donde deba. El camión responde como el del plan. Al final se juzga el viaje y se le pone precio frente al del plan.
+page-practice-surprise = Qué puede salir distinto
+page-practice-any = algo, o nada
+page-practice-none = nada
+page-practice-seed = Número de la sorpresa (el mismo número trae la misma)
+page-practice-seed-wrong = Escriba un número entero de nueve cifras como máximo.
+page-practice-begin = Empezar a conducir
+page-practice-stage = Ahora
+page-practice-stage-start = en la salida
+page-practice-stage-empty = en el viaje vacío
+page-practice-stage-loading = cargando
+page-practice-stage-loaded = cargado, detenido
+page-practice-stage-laden = en el viaje cargado
+page-practice-stage-arrived = llegó
+page-practice-stage-stuck = ATASCADO
+page-practice-event-complete = el cambio está listo
+page-practice-event-must-stop = hay algo en el camino: el camión debe detenerse
+page-practice-event-free-again = el camino está libre
+page-practice-event-lay-by-closed = el apartadero está cerrado
+page-practice-leg = Camino aquí
+page-practice-cap = Tope de velocidad
+page-practice-road-limit = Límite del camino
+page-practice-supply = Suministro
+page-practice-ordered = Pedido
+page-practice-changing = cambiando
+page-practice-over-cap = Por encima del tope de { $cap }.
+page-practice-standing = Detenido.
+page-practice-next = Sigue: { $what }, { $rung }, en { $road }
+page-practice-no-next = No hay más cambios en este viaje.
+page-practice-order = Pedir un escalón
+page-practice-speed-cap = mantener el tope
+page-practice-speed-road = tan rápido como permita el camino
+page-practice-speed-chosen = o
+page-practice-stop = Detener
+page-practice-go = Arrancar
+page-practice-pace = Tiempo
+page-practice-pause = Pausa
+page-practice-judge = Juzgar el viaje hasta aquí
+page-practice-again = Empezar otro
+
+page-every-way = Cada forma de circular, tramo por tramo
+page-cost-lines = Línea por línea
+page-failed = Esta parte falló
+page-failed-again = Intentar de nuevo
+
+page-part-paper = Papel
+page-paper-how = En el idioma y las unidades elegidos arriba. Un borrador lo dice en cada página; para la cabina imprima lo emitido. El fabricante del neumático, la ley local y la autoridad vial deciden.
+page-paper-draft = Borrador, como está el levantamiento
+page-paper-stale = superado por el levantamiento
+page-paper-html = Abrir
+page-paper-pdf = PDF
+page-paper-xlsx = Libro de cálculo
+page-paper-print = Imprimir
+
+page-map-summary = { $route }: { $length }, tramos: { $legs }
+page-map-no-track = La ruta no tiene recorrido registrado, así que no hay mapa; nombre un archivo GPX, GeoJSON, KML o CSV en su clave track.
+page-map-north = Norte

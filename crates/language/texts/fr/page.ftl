@@ -1,0 +1,179 @@
+# La page locale.
+page-skip = Aller au contenu
+page-parts = Parties
+page-part-survey = Relevé
+page-part-plan = Plan
+page-part-now = Maintenant
+page-part-timeline = Au fil du temps
+page-language = Langue
+page-units = Unités
+page-units-si = kPa, km/h, kg
+page-units-us = psi, mph, lb
+page-units-metric-bar = bar, km/h, kg
+page-look = Aspect
+page-look-auto = comme l'appareil
+page-look-light = clair
+page-look-dark = sombre
+page-unreachable = Le programme ne répond pas. Relancer airtide serve; ce qui a été tapé reste ici.
+page-changed-elsewhere = Des fichiers du relevé ont été changés dans une autre fenêtre ou par un autre programme. Ce qui est affiché maintenant est nouveau.
+page-understood = Compris
+page-read-only = Cette fenêtre ne peut que lire.
+page-pairing-code = Code pour le prochain appareil : { $code }
+page-working = Calcul en cours …
+page-close = Fermer
+page-haul = Transport
+page-no-haul = Aucun transport ne peut encore être planifié.
+page-broken-hauls = Pas planifiés tant que leurs problèmes ne sont pas réglés : { $hauls }.
+page-see-problems = Voir les problèmes
+
+page-what-if = Et si
+page-what-if-load = Charge
+page-what-if-bearing = Portance du sol
+page-what-if-ambient = Température de l'air
+page-what-if-delivery = Débit du compresseur
+page-what-if-late = Demandé trop tard de
+page-as-surveyed = Comme relevé
+page-time-lost = Perdu par des demandes ailleurs
+page-strip-summary = { $changes ->
+    [one] { $changes } point de changement.
+    [many] { $changes } points de changement.
+   *[other] { $changes } points de changement.
+} Le plus bas à vide : { $empty }. Le plus bas chargé : { $laden }. Le plus vite chargé : { $speed }.
+page-legend-minimum = le plus bas permis, à froid
+page-legend-drag = Glisser un point de changement, ou le déplacer avec les flèches; Échap le remet.
+page-as-table = En tableau
+page-start-at = Commencer à
+page-planned-at = prévu à { $place }
+page-put-back = Remettre
+page-fits = Fini à temps
+page-does-fit = oui
+page-does-not-fit = NON
+page-late-by = NON : { $road } trop tard
+page-ladder-how = Taper une pression à froid en { $unit }, à { $temperature }, pour l'essayer. Dessous : la plus basse et la plus haute permises, ce qui décide de la plus basse, et qui en répond. Ombré : ce transport s'en sert.
+page-not-a-number = Taper un nombre, comme 85 ou 5,9.
+page-save-cells = { $count ->
+    [one] Enregistrer { $count } case dans le relevé
+    [many] Enregistrer { $count } cases dans le relevé
+   *[other] Enregistrer { $count } cases dans le relevé
+}
+page-saved = Enregistré : { $file }
+page-compare = Comparer
+page-compare-how = Mettre ce plan de côté, puis changer quelque chose : les différences se montrent ici.
+page-keep-aside = Mettre ce plan de côté
+page-let-go = Le lâcher
+page-no-difference = Les deux plans sont pareils.
+page-what = Quoi
+page-kept = De côté
+page-on-show = Affiché
+page-change-number = Point de changement { $number }
+page-issue = Émettre
+page-issue-now = Émettre le plan
+page-issue-as-saved = Le plan est émis tel que le relevé le donne, pas comme essayé ci-dessus.
+page-responsible = Responsable
+
+page-now-truck = Quel camion
+page-now-load = Ce qu'il porte
+page-now-nobody-knows = personne ne sait
+page-now-gauge = Ce que montre le manomètre
+page-now-cold = pneus froids
+page-now-warm = pneus chauds
+page-now-not-known = inconnu
+page-now-ask = Répondre
+
+page-files = Fichiers
+page-files-survey = Relevé
+page-files-units = Véhicules du parc
+page-files-tire = Pneus
+page-files-vehicle = Types de véhicules
+page-files-combination = Combinaisons
+page-files-route = Itinéraires
+page-files-haul = Transports
+page-files-permit = Permis
+page-files-approval = Approbations
+page-problems = Problèmes
+page-no-problems = Aucun problème. Choisir un fichier.
+page-undo = Annuler
+page-as-text = En texte
+page-as-form = En formulaire
+page-text-of-file = Texte du fichier
+page-save = Enregistrer
+page-add = Ajouter
+page-add-value = Ajouter une valeur
+page-add-row = Ajouter à { $name }
+page-remove = Retirer
+page-remove-row = Retirer { $name }
+page-conflict = Ce fichier a été changé dans une autre fenêtre ou par un autre programme. Rien n'a été enregistré, rien n'est perdu.
+page-conflict-again = Faire mon changement sur le nouveau fichier
+page-conflict-theirs = Montrer le nouveau fichier
+
+page-series = Séries
+page-clock = Temps depuis le début du quart
+page-zoom = Zoom
+page-zoom-in = Plus près
+page-zoom-out = Plus loin
+page-zoom-back = Reculer
+page-zoom-on = Avancer
+page-zoom-whole = Tout
+page-timeline-kpa = Pression
+page-timeline-kmh = Vitesse
+page-timeline-c = Température
+page-timeline-pct = Pente
+
+page-part-practice = Exercice
+page-practice-how = Conduire le transport planifié : demander chaque échelon à temps, rester sous les plafonds, arrêter où il le faut. Le camion répond comme celui du plan. À la fin, le trajet est jugé et chiffré par rapport à celui du plan.
+page-practice-surprise = Ce qui peut aller autrement
+page-practice-any = quelque chose, ou rien
+page-practice-none = rien
+page-practice-seed = Numéro de la surprise (le même numéro donne la même)
+page-practice-seed-wrong = Taper un nombre entier d'au plus neuf chiffres.
+page-practice-begin = Commencer à conduire
+page-practice-stage = En ce moment
+page-practice-stage-start = au départ
+page-practice-stage-empty = sur le trajet à vide
+page-practice-stage-loading = en chargement
+page-practice-stage-loaded = chargé, à l'arrêt
+page-practice-stage-laden = sur le trajet chargé
+page-practice-stage-arrived = arrivé
+page-practice-stage-stuck = PRIS
+page-practice-event-complete = le changement est fini
+page-practice-event-must-stop = un obstacle : le camion doit s'arrêter
+page-practice-event-free-again = la voie est libre
+page-practice-event-lay-by-closed = la halte est fermée
+page-practice-leg = Route ici
+page-practice-cap = Plafond de vitesse
+page-practice-road-limit = Limite de la route
+page-practice-supply = Alimentation
+page-practice-ordered = Demandé
+page-practice-changing = en changement
+page-practice-over-cap = Au-dessus du plafond de { $cap }.
+page-practice-standing = À l'arrêt.
+page-practice-next = Ensuite : { $what }, { $rung }, dans { $road }
+page-practice-no-next = Plus de changement sur ce trajet.
+page-practice-order = Demander un échelon
+page-practice-speed-cap = rester au plafond
+page-practice-speed-road = aussi vite que la route le permet
+page-practice-speed-chosen = ou
+page-practice-stop = Arrêter
+page-practice-go = Partir
+page-practice-pace = Temps
+page-practice-pause = Pause
+page-practice-judge = Juger le trajet jusqu'ici
+page-practice-again = En commencer un autre
+
+page-every-way = Chaque façon de rouler, tronçon par tronçon
+page-cost-lines = Ligne par ligne
+page-failed = Cette partie a échoué
+page-failed-again = Réessayer
+
+page-part-paper = Papier
+page-paper-how = Dans la langue et les unités choisies plus haut. Un brouillon le dit sur chaque page; pour la cabine, imprimer ce qui est émis. Le fabricant du pneu, la loi locale et l'autorité routière décident.
+page-paper-draft = Brouillon, tel que le relevé est
+page-paper-stale = dépassé par le relevé
+page-paper-html = Ouvrir
+page-paper-pdf = PDF
+page-paper-xlsx = Classeur
+page-paper-print = Imprimer
+
+page-map-summary = { $route } : { $length }, tronçons : { $legs }
+page-map-no-track = L'itinéraire n'a pas de trace enregistrée, donc pas de carte; nommer un fichier GPX, GeoJSON, KML ou CSV dans sa clé track.
+page-map-north = Nord

@@ -1,0 +1,179 @@
+# A página local.
+page-skip = Ir para o conteúdo
+page-parts = Partes
+page-part-survey = Levantamento
+page-part-plan = Plano
+page-part-now = Agora
+page-part-timeline = No tempo
+page-language = Idioma
+page-units = Unidades
+page-units-si = kPa, km/h, kg
+page-units-us = psi, mph, lb
+page-units-metric-bar = bar, km/h, kg
+page-look = Aparência
+page-look-auto = como o aparelho
+page-look-light = claro
+page-look-dark = escuro
+page-unreachable = O programa não responde. Inicie airtide serve de novo; o que você digitou fica aqui.
+page-changed-elsewhere = Arquivos do levantamento foram mudados em outra janela ou programa. O que você vê agora é novo.
+page-understood = Entendido
+page-read-only = Esta janela só pode ler.
+page-pairing-code = Código para o próximo aparelho: { $code }
+page-working = Calculando …
+page-close = Fechar
+page-haul = Transporte
+page-no-haul = Ainda não dá para planejar nenhum transporte.
+page-broken-hauls = Não planejados até corrigir seus problemas: { $hauls }.
+page-see-problems = Ver os problemas
+
+page-what-if = E se
+page-what-if-load = Carga
+page-what-if-bearing = Capacidade de suporte do solo
+page-what-if-ambient = Temperatura do ar
+page-what-if-delivery = Vazão do compressor
+page-what-if-late = Pedido tarde por
+page-as-surveyed = Como no levantamento
+page-time-lost = Perdido por pedidos em outro lugar
+page-strip-summary = { $changes ->
+    [one] { $changes } ponto de mudança.
+    [many] { $changes } pontos de mudança.
+   *[other] { $changes } pontos de mudança.
+} O mais baixo vazio: { $empty }. O mais baixo carregado: { $laden }. O mais rápido carregado: { $speed }.
+page-legend-minimum = o mais baixo permitido, a frio
+page-legend-drag = Arraste um ponto de mudança ou mova-o com as setas; Esc o devolve.
+page-as-table = Como tabela
+page-start-at = Começar em
+page-planned-at = planejado em { $place }
+page-put-back = Devolver
+page-fits = Pronto a tempo
+page-does-fit = sim
+page-does-not-fit = NÃO
+page-late-by = NÃO: { $road } tarde
+page-ladder-how = Digite uma pressão a frio em { $unit }, a { $temperature }, para experimentá-la. Embaixo: a mais baixa e a mais alta permitidas, o que decide a mais baixa e quem responde por ela. Sombreado: este transporte a usa.
+page-not-a-number = Digite um número, como 85 ou 5,9.
+page-save-cells = { $count ->
+    [one] Salvar { $count } célula no levantamento
+    [many] Salvar { $count } células no levantamento
+   *[other] Salvar { $count } células no levantamento
+}
+page-saved = Salvo: { $file }
+page-compare = Comparar
+page-compare-how = Deixe este plano de lado e mude algo: as diferenças aparecem aqui.
+page-keep-aside = Deixar este plano de lado
+page-let-go = Soltar
+page-no-difference = Os dois planos são iguais.
+page-what = O quê
+page-kept = De lado
+page-on-show = Na tela
+page-change-number = Ponto de mudança { $number }
+page-issue = Emitir
+page-issue-now = Emitir o plano
+page-issue-as-saved = O plano é emitido como está no levantamento, não como experimentado acima.
+page-responsible = Responsável
+
+page-now-truck = Qual caminhão
+page-now-load = O que carrega
+page-now-nobody-knows = ninguém sabe
+page-now-gauge = O que o manômetro mostra
+page-now-cold = pneus frios
+page-now-warm = pneus quentes
+page-now-not-known = não se sabe
+page-now-ask = Responder
+
+page-files = Arquivos
+page-files-survey = Levantamento
+page-files-units = Unidades
+page-files-tire = Pneus
+page-files-vehicle = Tipos de veículo
+page-files-combination = Combinações
+page-files-route = Rotas
+page-files-haul = Transportes
+page-files-permit = Licenças
+page-files-approval = Aprovações
+page-problems = Problemas
+page-no-problems = Sem problemas. Escolha um arquivo.
+page-undo = Desfazer
+page-as-text = Como texto
+page-as-form = Como formulário
+page-text-of-file = Texto do arquivo
+page-save = Salvar
+page-add = Adicionar
+page-add-value = Adicionar um valor
+page-add-row = Adicionar a { $name }
+page-remove = Remover
+page-remove-row = Remover { $name }
+page-conflict = Este arquivo foi mudado em outra janela ou programa. Nada foi salvo, nada se perdeu.
+page-conflict-again = Fazer minha mudança no arquivo novo
+page-conflict-theirs = Mostrar o arquivo novo
+
+page-series = Séries
+page-clock = Tempo desde o início do turno
+page-zoom = Zoom
+page-zoom-in = Mais perto
+page-zoom-out = Mais longe
+page-zoom-back = Para trás
+page-zoom-on = Para a frente
+page-zoom-whole = Tudo
+page-timeline-kpa = Pressão
+page-timeline-kmh = Velocidade
+page-timeline-c = Temperatura
+page-timeline-pct = Inclinação
+
+page-part-practice = Prática
+page-practice-how = Dirija o transporte planejado: peça cada degrau a tempo, respeite os tetos, pare onde precisar. O caminhão responde como o do plano. No fim a viagem é julgada e recebe preço contra a do plano.
+page-practice-surprise = O que pode sair diferente
+page-practice-any = algo, ou nada
+page-practice-none = nada
+page-practice-seed = Número da surpresa (o mesmo número traz a mesma)
+page-practice-seed-wrong = Digite um número inteiro de no máximo nove algarismos.
+page-practice-begin = Começar a dirigir
+page-practice-stage = Agora
+page-practice-stage-start = na partida
+page-practice-stage-empty = na viagem vazia
+page-practice-stage-loading = carregando
+page-practice-stage-loaded = carregado, parado
+page-practice-stage-laden = na viagem carregada
+page-practice-stage-arrived = chegou
+page-practice-stage-stuck = ATOLADO
+page-practice-event-complete = a mudança está pronta
+page-practice-event-must-stop = há algo no caminho: o caminhão precisa parar
+page-practice-event-free-again = o caminho está livre
+page-practice-event-lay-by-closed = o recuo está fechado
+page-practice-leg = Estrada aqui
+page-practice-cap = Teto de velocidade
+page-practice-road-limit = Limite da estrada
+page-practice-supply = Alimentação
+page-practice-ordered = Pedido
+page-practice-changing = mudando
+page-practice-over-cap = Acima do teto de { $cap }.
+page-practice-standing = Parado.
+page-practice-next = A seguir: { $what }, { $rung }, em { $road }
+page-practice-no-next = Não há mais mudanças nesta viagem.
+page-practice-order = Pedir um degrau
+page-practice-speed-cap = manter o teto
+page-practice-speed-road = tão rápido quanto a estrada permite
+page-practice-speed-chosen = ou
+page-practice-stop = Parar
+page-practice-go = Arrancar
+page-practice-pace = Tempo
+page-practice-pause = Pausa
+page-practice-judge = Julgar a viagem até aqui
+page-practice-again = Começar outra
+
+page-every-way = Cada forma de rodar, trecho por trecho
+page-cost-lines = Linha por linha
+page-failed = Esta parte falhou
+page-failed-again = Tentar de novo
+
+page-part-paper = Papel
+page-paper-how = No idioma e nas unidades escolhidos acima. Um rascunho diz isso em cada página; para a cabine imprima o emitido. O fabricante do pneu, a lei local e a autoridade da estrada decidem.
+page-paper-draft = Rascunho, como está o levantamento
+page-paper-stale = superado pelo levantamento
+page-paper-html = Abrir
+page-paper-pdf = PDF
+page-paper-xlsx = Planilha
+page-paper-print = Imprimir
+
+page-map-summary = { $route }: { $length }, trechos: { $legs }
+page-map-no-track = A rota não tem trajeto gravado, então não há mapa; indique um arquivo GPX, GeoJSON, KML ou CSV na chave track.
+page-map-north = Norte
