@@ -50,7 +50,7 @@ page-does-fit = sí
 page-does-not-fit = NO
 page-late-by = NO: { $road } tarde
 page-ladder-how = Escriba una presión en frío en { $unit }, a { $temperature }, para probarla. Debajo: la más baja y la más alta permitidas, qué decide la más baja y quién responde por ella. Sombreado: este acarreo la usa.
-page-not-a-number = Escriba un número, como 85 o 5.9.
+page-not-a-number = Escriba un número, entero o con decimales, como 85.
 page-save-cells = { $count ->
     [one] Guardar { $count } celda en el levantamiento
     [many] Guardar { $count } celdas en el levantamiento
