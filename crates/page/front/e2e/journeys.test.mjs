@@ -229,7 +229,10 @@ for (const [name, viewport] of [["a laptop", { width: 1280, height: 900 }], ["a 
         await part(page, name);
         await page.locator("main h1").waitFor();
         if (name === "Plan") await page.locator("svg.half").first().waitFor();
-        if (name === "Timeline") await page.locator(".u-over").first().waitFor();
+        if (name === "Timeline") {
+          await page.locator(".u-over").first().waitFor();
+          await page.locator(".timeline .strip svg").waitFor();
+        }
         await page.waitForTimeout(150);
         assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth + 1), `${name} is wider than the screen`);
         assert.doesNotMatch(await page.locator("body").innerText(), /\[[a-z]+(-[a-z]+)+\]/);

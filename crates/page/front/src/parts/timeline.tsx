@@ -6,6 +6,7 @@ import type { SeriesEntry } from "../documents";
 import { look, place, goTo, surveyHash } from "../state";
 import { digits, form, inShown, kindOf } from "../units";
 import { t } from "../words";
+import { PlaceOnRoad, cursorKm } from "./timeline_place";
 import { unpacked } from "./timeline_window";
 import type { Window } from "./timeline_window";
 
@@ -78,6 +79,7 @@ function Charts({ series }: { series: SeriesEntry }) {
       </div>
       {problem && <p class="wrong" role="alert">{problem}</p>}
       {window_ && kinds.map((kind) => <Chart key={kind.unit} series={series} kind={kind} window_={window_} zoomTo={(from, to) => setSpan(clamped(from, to, whole))} placeColumn={placeColumn} />)}
+      {window_ && placeColumn >= 0 && <PlaceOnRoad id={series.id} places={window_.low.get(placeColumn)!} />}
       {window_ && <Extremes series={series} kinds={kinds} window_={window_} />}
     </div>
   );
@@ -125,7 +127,7 @@ function Chart({ series, kind, window_, zoomTo, placeColumn }: { series: SeriesE
           return [{ label: `${plain(series.columns[index]!)} ↑`, stroke, width: 1.5, dash, value }, { label: "↓", stroke, width: 1.5, dash, value }];
         })],
       bands: kind.indices.map((_, nth) => ({ series: [1 + 2 * nth, 2 + 2 * nth] as [number, number], fill: `${colors[nth % colors.length]}33` })),
-      hooks: { setSelect: [(one) => {
+      hooks: { setCursor: [(one) => { cursorKm.value = one.cursor.left == null || one.cursor.left < 0 ? null : placeAt(one.posToVal(one.cursor.left, "x")); }], setSelect: [(one) => {
         if (one.select.width < 4) return;
         latest.current.zoomTo(one.posToVal(one.select.left, "x"), one.posToVal(one.select.left + one.select.width, "x"));
         one.setSelect({ left: 0, top: 0, width: 0, height: 0 }, false);
@@ -139,12 +141,16 @@ function Chart({ series, kind, window_, zoomTo, placeColumn }: { series: SeriesE
   }, [series.id, label, name, look.value]);
   const windowNow = useRef(window_);
   windowNow.current = window_;
-  const here = (at: number) => {
+  const placeAt = (at: number): number | null => {
     const places = windowNow.current.low.get(placeColumn);
-    if (!places) return "";
+    if (!places) return null;
     const index = windowNow.current.time.findIndex((one) => one >= at);
     const km = places[index < 0 ? places.length - 1 : index];
-    return km == null || Number.isNaN(km) ? "" : `, ${digits(inShown(km, "distance"), 2)} ${form("distance").label}`;
+    return km == null || Number.isNaN(km) ? null : km;
+  };
+  const here = (at: number) => {
+    const km = placeAt(at);
+    return km == null ? "" : `, ${digits(inShown(km, "distance"), 2)} ${form("distance").label}`;
   };
   useEffect(() => { plot.current?.setData(data()); }, [window_]);
   return (
