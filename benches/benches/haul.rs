@@ -5,7 +5,9 @@ use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use haul::{Course, Cycle, DrivingStyle, NoRecord, Truck};
+use plan::cost::Costs;
 use plan::cycles::sample_cycles;
+use plan::effect::Effects;
 use plan::search::{Candidates, Wanted, Weights, best_ladder};
 use plan::{Detail, Plan};
 use quantity::Speed;
@@ -43,6 +45,19 @@ fn hundred_kilometers(c: &mut Criterion) {
     });
     group.bench_function("plan, ladder given, 128 samples, all threads", |b| {
         b.iter(|| black_box(Plan::with_workers(&haul, &detail, &Threads).expect("planned before")));
+    });
+    group.bench_function("effects and cost, all threads", |b| {
+        b.iter(|| {
+            let effects = Effects::of(&haul, &planned, &detail, &Threads);
+            black_box(Costs::of(&haul, &effects).is_ok())
+        });
+    });
+    group.bench_function("plan, 128 samples, with effects and cost, all threads", |b| {
+        b.iter(|| {
+            let planned = Plan::with_workers(&haul, &detail, &Threads).expect("planned before");
+            let effects = Effects::of(&haul, &planned, &detail, &Threads);
+            black_box(Costs::of(&haul, &effects).is_ok())
+        });
     });
     let wanted = Wanted {
         rungs: 3,

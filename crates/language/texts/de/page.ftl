@@ -175,3 +175,4 @@ page-paper-print = Drucken
 page-map-summary = { $route }: { $length }, Abschnitte: { $legs }
 page-map-no-track = Die Strecke hat keine aufgezeichnete Spur, also keine Karte; eine GPX-, GeoJSON-, KML- oder CSV-Datei im Schlüssel track nennen.
 page-map-north = Nord
+page-practice-price-later = Die Kosten kommen, wenn die Fahrt angekommen ist.

@@ -175,3 +175,4 @@ page-paper-print = Print
 page-map-summary = { $route }: { $length }, { $legs } legs
 page-map-no-track = The route has no recorded track, so there is no map; name a GPX, GeoJSON, KML or CSV file in its key track.
 page-map-north = North
+page-practice-price-later = The price comes when the drive has arrived.

@@ -177,3 +177,4 @@ page-paper-print = Imprimir
 page-map-summary = { $route }: { $length }, tramos: { $legs }
 page-map-no-track = La ruta no tiene recorrido registrado, así que no hay mapa; nombre un archivo GPX, GeoJSON, KML o CSV en su clave track.
 page-map-north = Norte
+page-practice-price-later = El costo viene cuando el viaje haya llegado.

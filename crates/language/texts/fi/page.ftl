@@ -175,3 +175,4 @@ page-paper-print = Tulosta
 page-map-summary = { $route }: { $length }, osuuksia: { $legs }
 page-map-no-track = Reitillä ei ole tallennettua jälkeä, joten karttaa ei ole; nimeä GPX-, GeoJSON-, KML- tai CSV-tiedosto sen avaimessa track.
 page-map-north = Pohjoinen
+page-practice-price-later = Hinta tulee, kun ajo on perillä.

@@ -177,3 +177,4 @@ page-paper-print = Imprimer
 page-map-summary = { $route } : { $length }, tronçons : { $legs }
 page-map-no-track = L'itinéraire n'a pas de trace enregistrée, donc pas de carte; nommer un fichier GPX, GeoJSON, KML ou CSV dans sa clé track.
 page-map-north = Nord
+page-practice-price-later = Le coût vient quand le trajet est arrivé.

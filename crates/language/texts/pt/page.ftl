@@ -177,3 +177,4 @@ page-paper-print = Imprimir
 page-map-summary = { $route }: { $length }, trechos: { $legs }
 page-map-no-track = A rota não tem trajeto gravado, então não há mapa; indique um arquivo GPX, GeoJSON, KML ou CSV na chave track.
 page-map-north = Norte
+page-practice-price-later = O custo vem quando a viagem tiver chegado.

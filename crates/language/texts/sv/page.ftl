@@ -175,3 +175,4 @@ page-paper-print = Skriv ut
 page-map-summary = { $route }: { $length }, delsträckor: { $legs }
 page-map-no-track = Vägen har inget inspelat spår, alltså ingen karta; ange en GPX-, GeoJSON-, KML- eller CSV-fil i nyckeln track.
 page-map-north = Norr
+page-practice-price-later = Priset kommer när körningen är framme.

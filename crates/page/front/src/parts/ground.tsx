@@ -1,6 +1,5 @@
 // The road under a chart: hills, surfaces, lay-bys; and what every chart along it has in common.
-import { useEffect, useRef, useState } from "preact/hooks";
-import type { RefObject } from "preact";
+import { useEffect, useState } from "preact/hooks";
 import type { Strip } from "../documents";
 import { t } from "../words";
 import { scale } from "./plan/scale";
@@ -9,16 +8,17 @@ import type { Scale } from "./plan/scale";
 export const LEFT = 64, RIGHT = 16, GROUND = 70;
 export const DASHES = ["", "8 4", "2 4", "12 4 2 4", "4 2", "1 3"];
 
-/// The width that a chart has, as the window changes.
-export function useWidth(): [RefObject<HTMLElement | null>, number] {
-  const box = useRef<HTMLElement>(null);
+/// The width that a chart has, as the window changes; the first is what its figure takes as `ref`.
+export function useWidth(): [(figure: HTMLElement | null) => void, number] {
+  const [figure, setFigure] = useState<HTMLElement | null>(null);
   const [width, setWidth] = useState(960);
   useEffect(() => {
+    if (!figure) return;
     const watch = new ResizeObserver(([entry]) => setWidth(Math.max(480, Math.floor(entry!.contentRect.width))));
-    watch.observe(box.current!);
+    watch.observe(figure);
     return () => watch.disconnect();
-  }, []);
-  return [box, width];
+  }, [figure]);
+  return [setFigure, width];
 }
 
 export function Ground({ strip, x, top }: { strip: Pick<Strip, "legs" | "elevation_km_m" | "marks">; x: Scale; top: number }) {

@@ -24,6 +24,15 @@ export function Judged({ verdict }: { verdict: Verdict }) {
       )}
       {flat && <p class="wrong">{t("finding-run-flat")}</p>}
       {verdict.coverage.unknown_s > 0 && <p>{t("finding-unknown", { time: minutes(verdict.coverage.unknown_s) })}</p>}
+      {verdict.driven.arrived ? <Price verdict={verdict} /> : <p>{t("page-practice-price-later")}</p>}
+    </section>
+  );
+}
+
+/// What the drive cost against the plan's own; of a drive cut short it would say nothing.
+function Price({ verdict }: { verdict: Verdict }) {
+  return (
+    <>
       <h3>{t("practice-price")}</h3>
       <div class="wide"><table>
         <thead><tr><th scope="col">{t("practice-item")}</th><th scope="col">{t("practice-yours")}</th><th scope="col">{t("practice-plans")}</th><th scope="col">{t("practice-more")}</th><th scope="col">{t("practice-cost")}</th></tr></thead>
@@ -37,7 +46,7 @@ export function Judged({ verdict }: { verdict: Verdict }) {
         })}</tbody>
       </table></div>
       <p>{verdict.cost != null && verdict.currency ? t("practice-cost-together", { cost: digits(verdict.cost, 2), currency: verdict.currency }) : t("practice-nothing-priced")}</p>
-    </section>
+    </>
   );
 }
 

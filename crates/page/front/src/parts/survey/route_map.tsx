@@ -59,15 +59,33 @@ function Plane({ map, width }: { map: RouteMap; width: number }) {
         const line = inside.map((point, index) => `${index ? "L" : "M"}${x(point.east_m).toFixed(1)} ${y(point.north_m).toFixed(1)}`).join("");
         return <path key={leg.from_km} d={line} class={`way ${leg.surface.replaceAll(" ", "-")}`}><title>{leg.name}: {t(`chart-surface-${leg.surface.replaceAll(" ", "-")}`)}</title></path>;
       })}
-      {route.marks.map((mark, index) => {
-        const place = at(mark.km);
-        const left = x(place.east_m) > width - 170;
-        return (
-          <g key={index} class="mark"><circle cx={x(place.east_m)} cy={y(place.north_m)} r={mark.kind === "lay-by" ? 5 : 4} />
-            <text x={x(place.east_m) + (left ? -9 : 9)} y={y(place.north_m) + 4 + (index % 2 ? 12 : 0)} text-anchor={left ? "end" : "start"}>{mark.name}</text></g>
-        );
-      })}
+      {labelled(route.marks, (km) => { const place = at(km); return [x(place.east_m), y(place.north_m)]; }, width).map(({ mark, from, label }, index) => (
+        <g key={index} class="mark"><circle cx={from[0]} cy={from[1]} r={mark.kind === "lay-by" ? 5 : 4}><title>{mark.name}</title></circle>
+          {label && <text x={label.x} y={label.y} text-anchor={label.anchor}>{mark.name}</text>}</g>
+      ))}
       <text class="axis" x={6} y={16}>{t("page-map-north")} ↑</text>
     </svg>
   );
+}
+
+type Mark = RouteMap["route"]["marks"][number];
+interface Label { x: number; y: number; anchor: "start" | "end" }
+const LETTER = 6.6, LINE = 14;
+
+/// Names beside their places where there is room; a place without room keeps its name as a title.
+function labelled(marks: Mark[], place: (km: number) => [number, number], width: number): { mark: Mark; from: [number, number]; label: Label | null }[] {
+  const taken: [number, number, number, number][] = marks.map((mark) => { const [x, y] = place(mark.km); return [x - 5, y - 5, x + 5, y + 5]; });
+  return marks.map((mark) => {
+    const from = place(mark.km);
+    const wide = mark.name.length * LETTER;
+    const tries: Label[] = [[9, 4, "start"], [9, 18, "start"], [9, -9, "start"], [-9, 4, "end"], [-9, 18, "end"], [-9, -9, "end"]].map(([dx, dy, anchor]) => ({ x: from[0] + (dx as number), y: from[1] + (dy as number), anchor: anchor as Label["anchor"] }));
+    const label = tries.find((one) => {
+      const left = one.anchor === "start" ? one.x : one.x - wide;
+      const box: [number, number, number, number] = [left, one.y - LINE + 3, left + wide, one.y + 3];
+      const free = box[0] >= 0 && box[2] <= width && !taken.some((other) => box[0] < other[2] && box[2] > other[0] && box[1] < other[3] && box[3] > other[1]);
+      if (free) taken.push(box);
+      return free;
+    });
+    return { mark, from, label: label ?? null };
+  });
 }
