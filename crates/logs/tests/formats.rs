@@ -120,6 +120,70 @@ fn captures_of_either_byte_order_give_the_frames_back() {
     }
 }
 
+/// A capture of the next generation by its layout: a section, two interfaces, one in microseconds
+/// and one in nanoseconds (option 9), and a packet a frame.
+fn next_generation() -> Vec<u8> {
+    let block = |kind: u32, body: &[u8]| {
+        let length = u32::try_from(12 + body.len()).unwrap().to_le_bytes();
+        [&kind.to_le_bytes()[..], &length, body, &length].concat()
+    };
+    let section = [&0x1A2B_3C4D_u32.to_le_bytes()[..], &[1, 0, 0, 0], &[0xFF; 8]].concat();
+    let interface = |digits: u8| {
+        let options = [9, 0, 1, 0, digits, 0, 0, 0, 0, 0, 0, 0];
+        [&227_u16.to_le_bytes()[..], &[0, 0], &0xFFFF_u32.to_le_bytes(), &options].concat()
+    };
+    let mut bytes = block(0x0A0D_0D0A, &section);
+    bytes.extend(block(1, &interface(6)));
+    bytes.extend(block(1, &interface(9)));
+    for frame in written() {
+        let us = u64::try_from(frame.time.as_us()).unwrap();
+        let ticks = if frame.interface == Interface(0) { us } else { us * 1000 };
+        let high = u32::try_from(ticks >> 32).unwrap();
+        let low = u32::try_from(ticks & 0xFFFF_FFFF).unwrap();
+        let flag = if frame.id.is_extended() { 0x8000_0000 } else { 0 };
+        let mut packet = (frame.id.number() | flag).to_be_bytes().to_vec();
+        packet.extend([u8::try_from(frame.data.length()).unwrap(), 0, 0, 0]);
+        packet.extend(frame.data.bytes());
+        let length = u32::try_from(packet.len()).unwrap();
+        packet.resize(packet.len().next_multiple_of(4), 0);
+        let head = [u32::from(frame.interface.0), high, low, length, length];
+        let mut body: Vec<u8> = head.iter().flat_map(|number| number.to_le_bytes()).collect();
+        body.extend(packet);
+        bytes.extend(block(6, &body));
+    }
+    bytes
+}
+
+#[test]
+fn a_capture_of_two_interfaces_keeps_them_and_their_clocks_apart() {
+    let read = all(Capture::open("test", std::io::Cursor::new(next_generation())).unwrap());
+    assert_same(&read);
+    let buses: std::collections::BTreeSet<_> =
+        read.frames.iter().map(|frame| frame.interface).collect();
+    assert_eq!(buses.len(), 2);
+}
+
+#[test]
+fn a_capture_of_the_next_generation_survives_ten_thousand_flipped_bytes() {
+    let whole = next_generation();
+    let mut kept = 0;
+    let mut chance = 0x9E37_79B9_7F4A_7C15_u64;
+    for _ in 0..10_000 {
+        let mut bytes = whole[..2000].to_vec();
+        for _ in 0..3 {
+            chance ^= chance << 13;
+            chance ^= chance >> 7;
+            chance ^= chance << 17;
+            let at = usize::try_from(chance % bytes.len() as u64).unwrap();
+            bytes[at] = u8::try_from(chance >> 56).unwrap();
+        }
+        if logs::read::read_bytes(bytes).is_ok_and(|told| told.frames > 0) {
+            kept += 1;
+        }
+    }
+    assert!(kept > 1000, "only {kept}");
+}
+
 #[test]
 fn a_capture_cut_off_keeps_what_was_whole() {
     let mut bytes = capture(false);

@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 use survey::Folder;
-use view::{FrozenPlan, PlansDocument, frozen};
+use view::{FrozenPlan, PlanDocument, PlansDocument, frozen};
 
 const GOLDEN: &str = include_str!("../../study/tests/golden/issued-1.json");
 
@@ -19,6 +19,19 @@ fn regress_the_first_stored_plan_still_parses_with_every_value_it_had() {
     assert_eq!(plan.plan.plans[0].haul, "stone");
     let now = serde_json::to_value(&plan).unwrap();
     let stored: Value = serde_json::from_str(GOLDEN).unwrap();
+    assert_holds(&now, &stored, "");
+}
+
+/// A plan of a demo with what it does and costs, cut to two entries a list.
+const PLAN: &str = include_str!("golden/plan-1.json");
+
+#[test]
+fn regress_the_first_plan_with_effects_and_cost_still_parses_with_every_value_it_had() {
+    let plan: PlanDocument = serde_json::from_str(PLAN).unwrap();
+    let first = &plan.plans[0];
+    assert!(!first.effects.is_empty() && !first.cost.is_empty() && !first.trials.is_empty());
+    let now = serde_json::to_value(&plan).unwrap();
+    let stored: Value = serde_json::from_str(PLAN).unwrap();
     assert_holds(&now, &stored, "");
 }
 
