@@ -2,40 +2,12 @@
 //! (`fixtures/make.py`), and `fixtures/frames.csv` holds what it wrote.
 #![cfg(feature = "files")]
 
-use std::path::Path;
-
 use logs::read::{Batch, Frames, Loss, asc::Asc, blf::Blf, candump, pcap::Capture};
-use logs::{CanId, Data, Frame, Interface, Timestamp};
+use logs::{Frame, Interface};
 
-const START_NS: i64 = 1_700_000_000_000_000_000;
+mod written;
 
-fn fixture(name: &str) -> Vec<u8> {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures").join(name);
-    std::fs::read(path).unwrap()
-}
-
-/// The frames that were written.
-fn written() -> Vec<Frame> {
-    csv::Reader::from_reader(&fixture("frames.csv")[..])
-        .into_records()
-        .map(|record| {
-            let record = record.unwrap();
-            let ms: i64 = record[0].parse().unwrap();
-            let number = u32::from_str_radix(&record[2], 16).unwrap();
-            let extended = &record[3] == "1";
-            let id = if extended { CanId::extended(number) } else { CanId::standard(number) };
-            let digits = &record[4];
-            let byte = |at: usize| u8::from_str_radix(&digits[at..at + 2], 16).unwrap();
-            let bytes: Vec<u8> = (0..digits.len()).step_by(2).map(byte).collect();
-            Frame {
-                time: Timestamp::from_ns(START_NS + ms * 1_000_000),
-                interface: Interface(record[1].parse().unwrap()),
-                id: id.unwrap(),
-                data: Data::new(&bytes).unwrap(),
-            }
-        })
-        .collect()
-}
+use written::{fixture, frames as written};
 
 fn all(mut frames: impl Frames) -> Batch {
     let mut whole = Batch::default();

@@ -55,6 +55,13 @@ fn mutated(whole: &[u8], seed: u64) -> Vec<u8> {
     bytes
 }
 
+/// Most memory that this process ever held, where the system tells it.
+fn peak_mb() -> Option<u64> {
+    let status = std::fs::read_to_string("/proc/self/status").ok()?;
+    let line = status.lines().find_map(|line| line.strip_prefix("VmHWM:"))?;
+    Some(line.trim().strip_suffix(" kB")?.parse::<u64>().ok()? / 1024)
+}
+
 fn survives(name: &str, shorten: usize) {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fixtures").join(name);
     let mut whole = std::fs::read(path).unwrap();
@@ -67,6 +74,7 @@ fn survives(name: &str, shorten: usize) {
         }
         assert!(start.elapsed() < Duration::from_secs(10), "{name}: seed {seed} hangs");
     }
+    assert!(peak_mb().is_none_or(|mb| mb < 600), "{name}: {:?} MB at the peak", peak_mb());
     // Enough mutants still hold frames: the test would prove nothing on files refused at once. Of a
     // packed file one flipped bit can spoil all that follows.
     assert!(read > MUTATIONS / 10, "{name}: only {read}");
@@ -90,6 +98,25 @@ fn blf_survives_mutations() {
 #[test]
 fn captures_survive_mutations() {
     survives("frames.pcap", 2000);
+}
+
+#[test]
+fn plain_measurement_files_survive_mutations() {
+    survives("frames-plain.mf4", usize::MAX);
+    survives("frames-mixed.mf4", usize::MAX);
+}
+
+#[test]
+fn packed_measurement_files_survive_mutations() {
+    survives("frames-deflate.mf4", usize::MAX);
+    survives("frames-transposed.mf4", usize::MAX);
+}
+
+#[test]
+fn measurement_files_of_lists_and_values_survive_mutations() {
+    survives("frames-listed.mf4", usize::MAX);
+    survives("frames-apart.mf4", usize::MAX);
+    survives("frames-unfinished.mf4", usize::MAX);
 }
 
 #[test]

@@ -3,17 +3,18 @@
 use std::io::{self, Read, Seek, SeekFrom};
 use std::path::Path;
 use std::sync::Arc;
-use std::sync::atomic::{AtomicU64, Ordering};
+use std::sync::atomic::AtomicU64;
 
 use flate2::read::MultiGzDecoder;
-use sha2::{Digest, Sha256};
 
 use super::Frames;
 use super::asc::Asc;
 use super::blf::Blf;
 use super::blocks::Blocks;
+use super::digest::Digested;
 use super::error::ReadError;
 use super::input::Input;
+use super::mdf::Mdf;
 use super::open::{Format, HEAD, format_of};
 use super::pcap::Capture;
 use super::table::{Columns, Table};
@@ -149,9 +150,9 @@ fn source(
         }
         Format::Pcap => Ok(Source::Frames(Box::new(Capture::open(name, digest.watch(input))?))),
         Format::Blf => Ok(Source::Frames(Box::new(Blf::open(name, digest.watch(input))?))),
-        Format::Mdf4 | Format::Parquet => {
-            let problem =
-                "this program does not read it; export the frames as candump, ASC, BLF or CSV";
+        Format::Mdf4 => Ok(Source::Frames(Box::new(Mdf::follow(name, digest.follow(input))?))),
+        Format::Parquet => {
+            let problem = "this program does not read it; export the frames as candump, ASC, BLF, MDF4 or CSV";
             Err(ReadError::format(name, format, problem))
         }
     }
@@ -176,41 +177,5 @@ fn text(
             let problem = "packed by gzip only texts are read; unpack it first";
             Err(ReadError::format(name, format, problem))
         }
-    }
-}
-
-/// Hash of all bytes read so far, and their count.
-#[derive(Clone, Default)]
-pub(super) struct Digested {
-    hash: Arc<std::sync::Mutex<Sha256>>,
-    read: Arc<AtomicU64>,
-}
-
-impl Digested {
-    fn watch(&self, input: Input) -> Watched {
-        Watched { input, digest: self.clone() }
-    }
-
-    /// The hash in hexadecimal digits.
-    pub(super) fn sha256(&self) -> String {
-        let hash = self.hash.lock().map(|hash| hash.clone().finalize()).unwrap_or_default();
-        hash.iter().fold(String::new(), |text, byte| text + &format!("{byte:02x}"))
-    }
-}
-
-/// Counts and hashes what is read through it.
-struct Watched {
-    input: Input,
-    digest: Digested,
-}
-
-impl Read for Watched {
-    fn read(&mut self, buffer: &mut [u8]) -> io::Result<usize> {
-        let read = self.input.read(buffer)?;
-        if let Ok(mut hash) = self.digest.hash.lock() {
-            hash.update(&buffer[..read]);
-        }
-        self.digest.read.fetch_add(read as u64, Ordering::Relaxed);
-        Ok(read)
     }
 }
