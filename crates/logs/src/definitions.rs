@@ -49,12 +49,5 @@ impl Definitions {
 
 /// Bytes that a group must have for all its signals.
 pub fn bytes_needed(group: &Group) -> usize {
-    let last = |signal: &crate::signal::Signal| match signal.order {
-        crate::signal::Order::Intel => usize::from(signal.start) + usize::from(signal.bits),
-        crate::signal::Order::Motorola => {
-            let above = 7 - signal.start % 8;
-            usize::from(signal.start / 8) * 8 + usize::from(above) + usize::from(signal.bits)
-        }
-    };
-    group.signals.iter().map(last).max().unwrap_or(0).div_ceil(8)
+    group.signals.iter().map(crate::signal::Signal::bytes_needed).max().unwrap_or(0)
 }

@@ -163,6 +163,32 @@ impl Signal {
         }
     }
 
+    /// The raw bits in data of up to eight bytes, little-endian in one word; as [`Signal::raw`].
+    pub fn raw_of_word(&self, word: u64, length: u8) -> Option<u32> {
+        let needed = (self.start + u16::from(self.bits)).div_ceil(8);
+        if self.order == Order::Intel
+            && self.when.is_none()
+            && needed <= 8
+            && u16::from(length) >= needed
+        {
+            let mask = u64::MAX >> (64 - u32::from(self.bits));
+            return u32::try_from(word >> self.start & mask).ok();
+        }
+        self.raw(&word.to_le_bytes()[..usize::from(length.min(8))])
+    }
+
+    /// Bytes that the data must have for it.
+    pub fn bytes_needed(&self) -> usize {
+        let last = match self.order {
+            Order::Intel => usize::from(self.start) + usize::from(self.bits),
+            Order::Motorola => {
+                let above = 7 - self.start % 8;
+                usize::from(self.start / 8) * 8 + usize::from(above) + usize::from(self.bits)
+            }
+        };
+        last.div_ceil(8)
+    }
+
     /// What these raw bits say.
     pub fn value_of(&self, raw: u32) -> Value {
         match self.coding {

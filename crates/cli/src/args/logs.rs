@@ -24,7 +24,8 @@ mod with_logs {
     /// Read what the vehicles recorded
     ///
     /// Formats are told by content: candump (log and screen form, also packed by gzip), ASC, BLF, MDF4
-    /// with CAN frames, PCAP with `SocketCAN` frames, CSV with --columns. The program only reads: it sends nothing to a bus.
+    /// with CAN frames, PCAP with `SocketCAN` frames, CSV and Parquet with --columns. The program only reads: it sends nothing
+    /// to a bus.
     #[derive(Debug, Args)]
     pub struct LogsArgs {
         /// What to do.

@@ -30,7 +30,7 @@ pub enum ReadError {
     /// Its content is of no format that is read here.
     #[error(
         "{name} begins with \"{head}\", which is no format read here; export it as one of: candump, \
-         ASC, BLF, MDF4 with CAN frames, PCAP with SocketCAN frames, CSV"
+         ASC, BLF, MDF4 with CAN frames, PCAP with SocketCAN frames, CSV, Parquet with a row a frame"
     )]
     Unknown {
         /// The file.

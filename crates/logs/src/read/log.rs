@@ -11,6 +11,8 @@ use super::Frames;
 use super::asc::Asc;
 use super::blf::Blf;
 use super::blocks::Blocks;
+#[cfg(feature = "store")]
+use super::columnar::Columnar;
 use super::digest::Digested;
 use super::error::ReadError;
 use super::input::Input;
@@ -151,8 +153,16 @@ fn source(
         Format::Pcap => Ok(Source::Frames(Box::new(Capture::open(name, digest.watch(input))?))),
         Format::Blf => Ok(Source::Frames(Box::new(Blf::open(name, digest.watch(input))?))),
         Format::Mdf4 => Ok(Source::Frames(Box::new(Mdf::follow(name, digest.follow(input))?))),
+        #[cfg(feature = "store")]
         Format::Parquet => {
-            let problem = "this program does not read it; export the frames as candump, ASC, BLF, MDF4 or CSV";
+            let columns = options.columns.as_ref();
+            let frames = Columnar::open(name, digest.follow(input), columns)?;
+            Ok(Source::Frames(Box::new(frames)))
+        }
+        #[cfg(not(feature = "store"))]
+        Format::Parquet => {
+            let problem =
+                "this build does not read it; export the frames as candump, ASC, BLF, MDF4 or CSV";
             Err(ReadError::format(name, format, problem))
         }
     }

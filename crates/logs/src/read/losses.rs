@@ -82,7 +82,7 @@ impl fmt::Display for Loss {
 /// Where in a file.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Place {
-    /// A line of a text, from 1.
+    /// A line of a text, or a row of columns, from 1.
     Line(u64),
     /// A byte of a binary file, from 0.
     Byte(u64),

@@ -11,6 +11,8 @@ pub mod blf;
 pub mod blocks;
 pub mod candump;
 pub mod clock;
+#[cfg(feature = "store")]
+pub mod columnar;
 mod digest;
 mod error;
 pub mod hex;

@@ -127,27 +127,15 @@ impl<R: Read + Send> Table<R> {
 
     fn frame(&mut self, record: &csv::ByteRecord) -> Result<Frame, Loss> {
         let get = |at: usize| record.get(at).map(<[u8]>::trim_ascii).ok_or(Loss::Truncated);
-        let time = time(get(self.places.time)?).ok_or(Loss::Malformed)?;
+        let time = time_of_text(get(self.places.time)?).ok_or(Loss::Malformed)?;
         let digits = get(self.places.id)?;
-        let digits = digits.strip_prefix(b"0x").or(digits.strip_prefix(b"0X")).unwrap_or(digits);
-        let number = hex::number(digits).ok_or(Loss::Malformed)?;
+        let number = number_of_digits(digits).ok_or(Loss::Malformed)?;
         let extended = match self.places.extended {
-            Some(at) => matches!(get(at)?, b"1" | b"x" | b"X" | b"true" | b"True" | b"TRUE"),
+            Some(at) => is_yes(get(at)?),
             None => number > 0x7FF,
         };
         let id = if extended { CanId::extended(number) } else { CanId::standard(number) };
-        let mut bytes = [0; 8];
-        let mut length = 0;
-        let digits = get(self.places.data)?.iter().filter(|digit| !digit.is_ascii_whitespace());
-        let digits: Vec<u8> = digits.copied().take(17).collect();
-        if !digits.len().is_multiple_of(2) || digits.len() > 16 {
-            return Err(Loss::Malformed);
-        }
-        for pair in digits.chunks_exact(2) {
-            let number = hex::number(pair).ok_or(Loss::Malformed)?;
-            bytes[length] = u8::try_from(number).map_err(|_| Loss::Malformed)?;
-            length += 1;
-        }
+        let data = data_of_digits(get(self.places.data)?).ok_or(Loss::Malformed)?;
         let bus = match self.places.bus {
             Some(at) => get(at)?.to_vec(),
             None => b"can0".to_vec(),
@@ -156,13 +144,34 @@ impl<R: Read + Send> Table<R> {
             time,
             interface: self.interfaces.number(&bus).unwrap_or(Interface(254)),
             id: id.ok_or(Loss::Malformed)?,
-            data: Data::new(&bytes[..length]).ok_or(Loss::Malformed)?,
+            data,
         })
     }
 }
 
+/// Hexadecimal digits, with or without 0x.
+pub(super) fn number_of_digits(digits: &[u8]) -> Option<u32> {
+    hex::number(digits.strip_prefix(b"0x").or(digits.strip_prefix(b"0X")).unwrap_or(digits))
+}
+
+/// Whether a word says yes.
+pub(super) const fn is_yes(word: &[u8]) -> bool {
+    matches!(word, b"1" | b"x" | b"X" | b"true" | b"True" | b"TRUE")
+}
+
+/// Pairs of hexadecimal digits, blanks among them or not.
+pub(super) fn data_of_digits(text: &[u8]) -> Option<Data> {
+    let digits = text.iter().filter(|digit| !digit.is_ascii_whitespace());
+    let digits: Vec<u8> = digits.copied().take(17).collect();
+    if !digits.len().is_multiple_of(2) || digits.len() > 16 {
+        return None;
+    }
+    let pairs = digits.chunks_exact(2).map(|pair| u8::try_from(hex::number(pair)?).ok());
+    Data::new(&pairs.collect::<Option<Vec<u8>>>()?)
+}
+
 /// Seconds, or a date and a time of day parted by a blank or a T.
-fn time(text: &[u8]) -> Option<Timestamp> {
+pub(super) fn time_of_text(text: &[u8]) -> Option<Timestamp> {
     if let Some(ns) = hex::seconds(text) {
         return Some(Timestamp::from_ns(ns));
     }

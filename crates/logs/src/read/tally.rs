@@ -11,7 +11,7 @@ use super::stretch::Stretch;
 use super::transport::Message;
 use crate::definitions::Definitions;
 use crate::identifier::{Identifier, Pgn, SourceAddress};
-use crate::signal::Group;
+use crate::signal::{Group, Signal};
 use crate::trouble::{TroubleCode, trouble_codes};
 use crate::value::Value;
 
@@ -153,6 +153,19 @@ impl Tally {
     }
 }
 
+/// What was seen of a sender, with its longest message.
+fn of_source<'a>(
+    seen: &'a mut BTreeMap<SourceAddress, Seen>,
+    group: &Group,
+    source: SourceAddress,
+    longest: usize,
+) -> &'a mut Seen {
+    let seen = seen.entry(source).or_default();
+    seen.signals.resize(group.signals.len(), SignalTally::default());
+    seen.longest = seen.longest.max(longest);
+    seen
+}
+
 /// Signals of one group; gives how many messages were too short for one of them.
 fn take_group(
     seen: &mut BTreeMap<SourceAddress, Seen>,
@@ -161,25 +174,24 @@ fn take_group(
     stretches: &[Stretch],
 ) -> u64 {
     let mut short = 0;
-    let mut see = |source: SourceAddress, data: &[u8]| {
-        let seen = seen.entry(source).or_default();
-        seen.signals.resize(group.signals.len(), SignalTally::default());
-        seen.longest = seen.longest.max(data.len());
-        let mut whole = true;
-        for (tally, signal) in seen.signals.iter_mut().zip(group.signals.iter()) {
-            match signal.decode(data) {
-                Some(value) => tally.see(value),
-                None => whole &= signal.when.is_some(),
+    let needed = group.signals.iter().filter(|signal| signal.when.is_none());
+    let needed = needed.map(Signal::bytes_needed).max().unwrap_or(0);
+    for lane in stretches.iter().map(|stretch| &stretch.sorted.lanes[at]) {
+        for rows in lane.rows.chunk_by(|a, b| a.source == b.source) {
+            let lengths = || rows.iter().map(|row| usize::from(row.length));
+            short += lengths().filter(|length| *length < needed).count() as u64;
+            let seen = of_source(seen, group, rows[0].source, lengths().max().unwrap_or(0));
+            for (tally, signal) in seen.signals.iter_mut().zip(group.signals.iter()) {
+                let raws = rows.iter().filter_map(|row| signal.raw_of_word(row.word, row.length));
+                raws.for_each(|raw| tally.see(signal.value_of(raw)));
             }
         }
-        short += u64::from(!whole);
-    };
-    for lane in stretches.iter().map(|stretch| &stretch.sorted.lanes[at]) {
-        for row in &lane.rows {
-            see(row.source, &row.word.to_le_bytes()[..usize::from(row.length)]);
-        }
         for row in &lane.long {
-            see(row.source, &row.data);
+            short += u64::from(row.data.len() < needed);
+            let seen = of_source(seen, group, row.source, row.data.len());
+            for (tally, signal) in seen.signals.iter_mut().zip(group.signals.iter()) {
+                signal.decode(&row.data).into_iter().for_each(|value| tally.see(value));
+            }
         }
     }
     for stretch in stretches {

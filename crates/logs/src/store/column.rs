@@ -7,7 +7,7 @@ use arrow_buffer::{BooleanBuffer, NullBuffer, ScalarBuffer};
 use arrow_schema::{DataType, Field};
 
 use crate::series::Quality;
-use crate::signal::{Coding, Order, Signal};
+use crate::signal::{Coding, Signal};
 use crate::value::{Class, Value, class};
 
 /// Suffix of the column that says what a number is worth.
@@ -71,17 +71,10 @@ pub fn raw_of_words(
     signal: &Signal,
     words: impl ExactSizeIterator<Item = (u64, u8)>,
 ) -> (Vec<u32>, Vec<u8>) {
-    let needed = (usize::from(signal.start) + usize::from(signal.bits)).div_ceil(8);
-    let plain = signal.order == Order::Intel && signal.when.is_none() && needed <= 8;
     let mut raws = Vec::with_capacity(words.len());
     let mut qualities = Vec::with_capacity(words.len());
-    let mask = u64::MAX >> (64 - u32::from(signal.bits));
     for (word, length) in words {
-        let raw = if plain && usize::from(length) >= needed {
-            u32::try_from(word >> signal.start & mask).ok()
-        } else {
-            signal.raw(&word.to_le_bytes()[..usize::from(length)])
-        };
+        let raw = signal.raw_of_word(word, length);
         raws.push(raw.unwrap_or(0));
         qualities.push(raw.map_or(Quality::Absent, |raw| quality(signal, raw)).byte());
     }

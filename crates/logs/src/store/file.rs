@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use arrow_array::{ArrayRef, RecordBatch};
-use arrow_schema::{Field, Schema};
+use arrow_schema::{DataType, Field, Schema};
 use parquet::arrow::ArrowWriter;
 use parquet::basic::{Compression, Encoding};
 use parquet::file::metadata::{KeyValue, SortingColumn};
@@ -30,17 +30,26 @@ impl Target {
         if let Some(folder) = path.parent() {
             std::fs::create_dir_all(folder).map_err(|error| ImportError::io(folder, error))?;
         }
-        let time = ColumnPath::from(fields[0].name().as_str());
         let sorted = SortingColumn { column_idx: 0, descending: false, nulls_first: false };
-        let properties = WriterProperties::builder()
+        let mut properties = WriterProperties::builder()
             .set_compression(Compression::SNAPPY)
             .set_max_row_group_row_count(Some(GROUP_ROWS))
             .set_statistics_enabled(EnabledStatistics::Chunk)
-            .set_sorting_columns(Some(vec![sorted]))
-            // Times differ from row to row: a dictionary of them is work for nothing.
-            .set_column_dictionary_enabled(time.clone(), false)
-            .set_column_encoding(time, Encoding::DELTA_BINARY_PACKED)
-            .build();
+            .set_sorting_columns(Some(vec![sorted]));
+        for field in &fields {
+            // A dictionary looks up every number: half the time of an import. Steps from row to row are
+            // as short for times, addresses, codes and qualities.
+            let path = ColumnPath::from(field.name().as_str());
+            properties = match field.data_type() {
+                DataType::Float32 | DataType::Float64 => {
+                    properties.set_column_dictionary_enabled(path, false)
+                }
+                _ => properties
+                    .set_column_dictionary_enabled(path.clone(), false)
+                    .set_column_encoding(path, Encoding::DELTA_BINARY_PACKED),
+            };
+        }
+        let properties = properties.build();
         let file = File::create(path).map_err(|error| ImportError::io(path, error))?;
         let schema = Arc::new(Schema::new(fields));
         let writer = ArrowWriter::try_new(file, Arc::clone(&schema), Some(properties))

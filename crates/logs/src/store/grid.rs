@@ -49,16 +49,22 @@ impl GroupGrid {
     /// Takes the rows of a stretch.
     pub fn take(&mut self, group: &Group, lane: &Lane) {
         for row in &lane.rows {
-            let data = row.word.to_le_bytes();
-            self.row(group, row.time, row.source, &data[..usize::from(row.length)]);
+            let raw = |signal: &Signal| signal.raw_of_word(row.word, row.length);
+            self.row(group, row.time, row.source, raw);
         }
         for row in &lane.long {
-            self.row(group, row.time, row.source, &row.data);
+            self.row(group, row.time, row.source, |signal| signal.raw(&row.data));
         }
     }
 
-    fn row(&mut self, group: &Group, time: Timestamp, source: SourceAddress, data: &[u8]) {
-        let location = group.location_signal().and_then(|signal| signal.raw(data));
+    fn row(
+        &mut self,
+        group: &Group,
+        time: Timestamp,
+        source: SourceAddress,
+        raw: impl Fn(&Signal) -> Option<u32>,
+    ) {
+        let location = group.location_signal().and_then(&raw);
         let full = self.cells.len() >= MOST_CELLS;
         let key = (source, location);
         if full && !self.cells.contains_key(&key) {
@@ -68,7 +74,7 @@ impl GroupGrid {
         let cell = self.cells.entry(key).or_insert_with(|| vec![Vec::new(); group.signals.len()]);
         let second = time.second();
         for (seconds, signal) in cell.iter_mut().zip(group.signals.iter()) {
-            let Some(raw) = signal.raw(data) else { continue };
+            let Some(raw) = raw(signal) else { continue };
             let worth = quality(signal, raw);
             // A signal that never had a value needs no memory.
             if seconds.is_empty() && matches!(worth, Quality::Absent | Quality::Reserved) {
