@@ -197,6 +197,49 @@ fn driven_axles_at_one_pressure_have_no_wind_up_to_tell() {
 }
 
 #[test]
+fn tires_roll_easiest_within_their_window_and_softer_on_weaker_soil() {
+    let easiest = |cbr| {
+        let found = effects(&told(cbr));
+        let on = |leg| drive_group(way(&found, leg, Run::Laden, Way::Plan)).clone();
+        assert!(on(GRAVEL).least_resistance.is_none());
+        let rival = way(&found, SPUR, Run::Laden, Way::ConstantReduced);
+        assert!(drive_group(rival).least_resistance.is_none());
+        on(SPUR).least_resistance.unwrap().unwrap()
+    };
+    let (weak, strong) = (easiest(3.0), easiest(12.0));
+    for found in [&weak, &strong] {
+        let of = found.pressure;
+        assert!(of.low <= of.middle && of.middle <= of.high, "{of:?}");
+        // The pressure held need not lie on the grid that was searched.
+        assert!(found.held_over_least > 0.999, "{found:?}");
+    }
+    assert!(weak.pressure.middle < strong.pressure.middle, "{weak:?} {strong:?}");
+}
+
+#[test]
+fn without_strength_of_the_soil_nothing_is_said_of_easy_rolling() {
+    let mut haul = told(4.0);
+    haul.route.legs[SPUR].ground = None;
+    let found = effects(&haul);
+    let drive = drive_group(way(&found, SPUR, Run::Laden, Way::Plan)).clone();
+    assert_eq!(drive.least_resistance, Some(Err(NotAssessed::Give(Input::Strength))));
+}
+
+#[test]
+fn locks_are_to_stay_open_from_half_a_percent() {
+    let mut haul = told(6.0);
+    haul.combination.groups[0].driven = true;
+    let found = effects(&haul);
+    let slip = way(&found, SPUR, Run::Empty, Way::Plan).wind_up.clone().unwrap().unwrap();
+    assert_eq!(slip.leave_locks_open(), slip.slip.middle >= plan::effect::WIND_UP);
+    let mut small = slip.clone();
+    small.slip.middle = 0.0049;
+    assert!(!small.leave_locks_open());
+    small.slip.middle = 0.0051;
+    assert!(small.leave_locks_open());
+}
+
+#[test]
 fn twice_worked_is_the_same_to_the_last_digit() {
     let haul = told(4.0);
     assert_eq!(effects(&haul), effects(&haul));

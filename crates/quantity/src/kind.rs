@@ -108,14 +108,21 @@ macro_rules! kind {
         }
 
         impl std::fmt::Display for $name {
-            /// Base unit, up to four significant decimals: for errors and logs, not for paper.
+            /// Base unit, five digits or four decimals: for errors and logs, not for paper.
             fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
                 let symbol = <Self as $crate::parse::Unit>::SYMBOLS[0];
-                let rounded = (self.0 * 1e4).round() / 1e4;
+                let rounded = $crate::kind::rounded(self.0);
                 write!(f, "{rounded} {symbol}")
             }
         }
     };
+}
+
+/// Five digits, but whole numbers stay whole and no more than four decimals are kept.
+pub(crate) fn rounded(value: f64) -> f64 {
+    let before = value.abs().max(1.0).log10().floor();
+    let scale = 10_f64.powf((4.0 - before).clamp(0.0, 4.0));
+    (value * scale).round() / scale
 }
 
 /// Adds the arithmetic of a quantity that can be added to itself and scaled.

@@ -9,6 +9,7 @@ use view::{
 
 use crate::Words;
 use crate::bands::{percent, ratio};
+use crate::refusal::in_units;
 
 /// Notes, one a line.
 pub fn notes(plan: &PlanView, words: Words<'_>) -> Vec<String> {
@@ -24,17 +25,18 @@ pub fn notes(plan: &PlanView, words: Words<'_>) -> Vec<String> {
 
 /// Effects that no law reaches, each with the legs it is so on.
 fn no_law(plan: &PlanView, words: Words<'_>) -> Vec<String> {
-    let mut found: Vec<(&str, &str, Vec<&str>)> = Vec::new();
+    let mut found: Vec<(&str, String, Vec<&str>)> = Vec::new();
     for (leg, lack) in refused(plan) {
         let Some(reason) = lack.reason.as_deref() else { continue };
+        let reason = in_units(reason, words.format);
         let leg = leg.leg.as_str();
-        match found.iter_mut().find(|one| (one.0, one.1) == (&lack.effect, reason)) {
+        match found.iter_mut().find(|one| (one.0, one.1.as_str()) == (&lack.effect, &reason)) {
             Some((.., legs)) if legs.contains(&leg) => {}
             Some((.., legs)) => legs.push(leg),
             None => found.push((&lack.effect, reason, vec![leg])),
         }
     }
-    let line = |(effect, reason, legs): (&str, &str, Vec<&str>)| {
+    let line = |(effect, reason, legs): (&str, String, Vec<&str>)| {
         let effect = words.text(&format!("effects-of-{effect}"));
         let legs = legs.join(", ");
         words.fill("effects-no-law", &[("leg", &legs), ("effect", &effect), ("reason", &reason)])
@@ -65,7 +67,7 @@ fn flags(plan: &PlanView, words: Words<'_>) -> Vec<String> {
             if way.climbs_more_than_it_holds {
                 flag("effects-flag-descent", Vec::new(), &place);
             }
-            if way.wind_up_slip_pct.as_ref().is_some_and(|slip| slip.middle >= WIND_UP_PCT) {
+            if way.leave_locks_open == Some(true) {
                 flag("effects-flag-wind-up", Vec::new(), &place);
             }
             for (key, of) in GROUP_FLAGS {
@@ -100,9 +102,6 @@ const GROUP_FLAGS: [GroupFlag; 4] = [
     ("effects-flag-heat-stop", |group| group.heat.as_deref() == Some("stop")),
     ("effects-flag-heat-warn", |group| group.heat.as_deref() == Some("warn")),
 ];
-
-/// Difference of circumference between locked driven axles that is told: common practice, no source.
-const WIND_UP_PCT: f64 = 0.5;
 
 /// Ride in percent, over all legs and axles.
 fn ride(plan: &PlanView, words: Words<'_>) -> String {

@@ -14,6 +14,8 @@ mod effects;
 pub mod html;
 pub mod paper;
 pub mod quantities;
+mod refusal;
+pub mod rolls_easiest;
 mod strip;
 mod svg;
 mod words;

@@ -46,6 +46,10 @@ effects-uncertain-moisture = seine Feuchte
 effects-uncertain-load = die Last
 effects-uncertain-grip = der Griff der Oberfläche
 effects-uncertain-model = die Wahl des Modells
+effects-easiest = { $leg }, { $run }: rollt am leichtesten mit { $groups }.
+effects-easiest-group = { $group } bei { $pressure } (jetzt { $held }: { $more } schwerer)
+effects-easiest-lowest = { $group } bei { $pressure }, dem niedrigsten hier erlaubten Druck (jetzt { $held }: { $more } schwerer)
+effects-easiest-how = Am leichtesten rollen, von weichem bis festem Boden: Weichere Reifen verlieren mehr in sich selbst, härtere sinken ein. Gesucht wird nur zwischen dem niedrigsten und dem höchsten Druck der Stufe. Gut zum Vergleichen, nicht als Höhe, und nie ein Grund, tiefer zu gehen.
 
 effects-groups-how = Jede Achsgruppe in der Fahrweise des Plans. Luft: im Reifen am wärmsten Tag, wenn der Abschnitt lang genug ist, ihn zu erwärmen. Komfort: Änderung der Schwingung am Körper bei gleicher Geschwindigkeit.
 effects-bends = Einfederung

@@ -46,6 +46,10 @@ effects-uncertain-moisture = its moisture
 effects-uncertain-load = the load
 effects-uncertain-grip = the grip of the surface
 effects-uncertain-model = the choice of model
+effects-easiest = { $leg }, { $run }: rolls easiest with { $groups }.
+effects-easiest-group = { $group } at { $pressure } (it holds { $held }: { $more } harder to roll)
+effects-easiest-lowest = { $group } at { $pressure }, the lowest allowed here (it holds { $held }: { $more } harder to roll)
+effects-easiest-how = Rolling easiest, from weak to strong soil: softer tires lose more in themselves, harder ones sink in. Looked for only between the lowest and the highest pressure of the rung. Good for comparing, not for a level, and never a reason to go lower.
 
 effects-groups-how = Each axle group in the plan's way. Air: in the tire on the warmest day, if the leg is long enough to warm it. Ride: change of body vibration at the same speed.
 effects-bends = Bends

@@ -46,6 +46,10 @@ effects-uncertain-moisture = su humedad
 effects-uncertain-load = la carga
 effects-uncertain-grip = el agarre de la superficie
 effects-uncertain-model = la elección del modelo
+effects-easiest = { $leg }, { $run }: rueda más fácil con { $groups }.
+effects-easiest-group = { $group } a { $pressure } (lleva { $held }: { $more } más duro de rodar)
+effects-easiest-lowest = { $group } a { $pressure }, la más baja permitida aquí (lleva { $held }: { $more } más duro de rodar)
+effects-easiest-how = Rodar más fácil, de suelo débil a fuerte: más blandos, los neumáticos pierden más en sí mismos; más duros, se hunden. Se busca solo entre la presión más baja y la más alta del escalón. Sirve para comparar, no como nivel, y nunca es razón para bajar más.
 
 effects-groups-how = Cada grupo de ejes según el plan. Aire: en el neumático el día más caluroso, si el tramo alcanza para calentarlo. Confort: cambio de la vibración de la carrocería a la misma velocidad.
 effects-bends = Deflexión

@@ -46,6 +46,10 @@ effects-uncertain-moisture = maan kosteus
 effects-uncertain-load = kuorma
 effects-uncertain-grip = pinnan pito
 effects-uncertain-model = mallin valinta
+effects-easiest = { $leg }, { $run }: vierii kevyimmin, kun { $groups }.
+effects-easiest-group = { $group } on { $pressure } (nyt { $held }: { $more } raskaampi vierittää)
+effects-easiest-lowest = { $group } on { $pressure }, alin tässä sallittu (nyt { $held }: { $more } raskaampi vierittää)
+effects-easiest-how = Kevyin vierintä heikosta kantavaan maahan: pehmeämpi rengas kuluttaa enemmän itsessään, kovempi uppoaa. Etsitty vain portaan alimman ja ylimmän paineen väliltä. Hyvä vertailuun, ei tasoksi, eikä koskaan syy mennä alemmas.
 
 effects-groups-how = Jokainen akseliryhmä suunnitelman mukaan. Ilma: renkaassa lämpimimpänä päivänä, jos osuus riittää lämmittämään sen. Kyyti: kehon tärinän muutos samalla nopeudella.
 effects-bends = Painuma

@@ -46,6 +46,10 @@ effects-uncertain-moisture = son humidité
 effects-uncertain-load = la charge
 effects-uncertain-grip = l'adhérence de la surface
 effects-uncertain-model = le choix du modèle
+effects-easiest = { $leg }, { $run } : roule le plus facilement avec { $groups }.
+effects-easiest-group = { $group } à { $pressure } (tient { $held } : { $more } plus dur à rouler)
+effects-easiest-lowest = { $group } à { $pressure }, la plus basse permise ici (tient { $held } : { $more } plus dur à rouler)
+effects-easiest-how = Rouler le plus facilement, du sol faible au sol fort : plus mous, les pneus perdent davantage en eux-mêmes; plus durs, ils s'enfoncent. Cherché seulement entre la plus basse et la plus haute pression du palier. Bon pour comparer, pas comme niveau, et jamais une raison de descendre plus bas.
 
 effects-groups-how = Chaque groupe d'essieux selon le plan. Air : dans le pneu, le jour le plus chaud, si le tronçon est assez long pour le chauffer. Confort : changement de la vibration de la caisse à la même vitesse.
 effects-bends = Écrasement

@@ -46,6 +46,10 @@ effects-uncertain-moisture = a umidade dele
 effects-uncertain-load = a carga
 effects-uncertain-grip = a aderência da superfície
 effects-uncertain-model = a escolha do modelo
+effects-easiest = { $leg }, { $run }: rola mais fácil com { $groups }.
+effects-easiest-group = { $group } a { $pressure } (leva { $held }: { $more } mais duro de rolar)
+effects-easiest-lowest = { $group } a { $pressure }, a mais baixa permitida aqui (leva { $held }: { $more } mais duro de rolar)
+effects-easiest-how = Rolar mais fácil, de solo fraco a forte: mais macios, os pneus perdem mais em si mesmos; mais duros, afundam. Procurado só entre a pressão mais baixa e a mais alta do degrau. Serve para comparar, não como nível, e nunca é razão para baixar mais.
 
 effects-groups-how = Cada grupo de eixos no modo do plano. Ar: no pneu no dia mais quente, se o trecho for longo o bastante para aquecê-lo. Conforto: mudança da vibração no corpo na mesma velocidade.
 effects-bends = Deflexão

@@ -46,6 +46,10 @@ effects-uncertain-moisture = jordens fukt
 effects-uncertain-load = lasten
 effects-uncertain-grip = ytans fäste
 effects-uncertain-model = valet av modell
+effects-easiest = { $leg }, { $run }: rullar lättast med { $groups }.
+effects-easiest-group = { $group } vid { $pressure } (håller { $held }: { $more } tyngre att rulla)
+effects-easiest-lowest = { $group } vid { $pressure }, det lägsta tillåtna här (håller { $held }: { $more } tyngre att rulla)
+effects-easiest-how = Rulla lättast, från svag till stark mark: mjukare däck förlorar mer i sig själva, hårdare sjunker ner. Sökt bara mellan stegets lägsta och högsta tryck. Bra för att jämföra, inte som nivå, och aldrig ett skäl att gå lägre.
 
 effects-groups-how = Varje axelgrupp enligt planen. Luft: i däcket den varmaste dagen, om delsträckan är lång nog att värma det. Komfort: ändrad vibration i kroppen vid samma hastighet.
 effects-bends = Nedfjädring

@@ -196,7 +196,8 @@ pub struct Optimum {
     pub at_end: bool,
     /// Every pressure that the tire carries the load at, in rising order.
     pub tried: Vec<SoftResistance>,
-    /// Pressures of the range left out because the tire would come near its rim.
+    /// Pressures of the range left out because the tire would come near its rim, or bends less than
+    /// the wheel's equation holds for.
     pub left_out: usize,
 }
 
@@ -230,11 +231,15 @@ pub fn optimum_pressure(
     let law = DeflectionLaw::of(tire)?;
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "0 to 5000")]
     let count = (steps + 1e-9).floor() as usize;
-    let (mut tried, mut left_out) = (Vec::with_capacity(count + 1), 0);
+    let (mut tried, mut left_out, mut stiff) = (Vec::with_capacity(count + 1), 0, None);
     for i in 0..=count {
         match soft_ground_by(&law, tire, load, low + step * i as f64, cone_index) {
             Ok(found) => tried.push(found),
             Err(ResistanceError::Deflection(DeflectionError::NearRim { .. })) => left_out += 1,
+            Err(ResistanceError::Wheel(error @ WheelPullError::Deflection { .. })) => {
+                left_out += 1;
+                stiff = Some(error.into());
+            }
             Err(other) => return Err(other),
         }
     }
@@ -243,7 +248,7 @@ pub fn optimum_pressure(
         .rev()
         .min_by(|a, b| a.total().total_cmp(&b.total()))
         .copied()
-        .ok_or(ResistanceError::Overloaded { load })?;
+        .ok_or_else(|| stiff.unwrap_or(ResistanceError::Overloaded { load }))?;
     let at_end = tried.first().is_some_and(|first| first.pressure == best.pressure)
         || tried.last().is_some_and(|last| last.pressure == best.pressure);
     Ok(Optimum { best, at_end, tried, left_out })
@@ -311,6 +316,18 @@ mod tests {
         };
         assert!(of(22.0).unwrap().left_out > 0);
         assert!(matches!(of(200.0), Err(ResistanceError::Overloaded { .. })));
+    }
+
+    #[test]
+    fn a_pressure_too_hard_for_the_load_is_left_out_too() {
+        let of = |kn, low| {
+            let hard = PressureRange { low: kpa(low), ..range() };
+            let load = Force::from_kn(kn).as_mass();
+            optimum_pressure(&fixture::tire_11r22_5(), load, Stress::from_kpa(900.0), hard)
+        };
+        let found = of(4.0, 150.0).unwrap();
+        assert!(found.left_out > 0 && !found.tried.is_empty());
+        assert!(matches!(of(4.0, 800.0), Err(ResistanceError::Wheel(_))));
     }
 
     #[test]

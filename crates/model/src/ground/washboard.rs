@@ -12,7 +12,7 @@ pub const LEAST_OVER_LADEN: f64 = 2.0 / 3.0;
 
 /// Why there is no flag.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
-#[error("a deflection of {ratio} of the section height is outside 0.005 to 0.45")]
+#[error("a deflection of {ratio:.3} of the section height is outside 0.005 to 0.45")]
 pub struct WashboardError {
     /// Ratio offered.
     pub ratio: f64,

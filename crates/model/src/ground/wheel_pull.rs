@@ -43,7 +43,7 @@ pub enum WheelPullError {
         diameter: Length,
     },
     /// Deflection outside what any tire runs at.
-    #[error("a deflection of {ratio} of the section height is outside 0.03 to 0.45")]
+    #[error("a deflection of {ratio:.3} of the section height is outside 0.03 to 0.45")]
     Deflection {
         /// Ratio offered.
         ratio: f64,

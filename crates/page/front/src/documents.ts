@@ -98,10 +98,15 @@ export interface Band { low: number; middle: number; high: number }
 export interface NotAssessed { effect: string; why: string; input: string | null; reason: string | null }
 export interface Grade { possible_pct: Band; needed_pct: number; verdict: "go" | "doubtful" | "no-go" }
 export interface LegWay {
-  way: string; rung: string; speed_kmh: number; climbs_more_than_it_holds: boolean;
+  way: string; rung: string; speed_kmh: number; climbs_more_than_it_holds: boolean; leave_locks_open: boolean | null; not_assessed: NotAssessed[];
   means: Record<"contact_area_ratio" | "stress_below_ratio" | "gravel_rut_ratio" | "soil_rut_ratio" | "asphalt_damage_ratio" | "ride_change_pct", Band | null>;
   climb: Grade | null; descent: Grade | null; resistance_ratio: Band | null;
-  groups: { axle_group: string; washboard_likely: boolean | null; measure_the_gap: boolean; heat: string | null }[];
+  groups: GroupEffect[];
+}
+export interface GroupEffect {
+  axle_group: string; pressure_kpa: number; washboard_likely: boolean | null; measure_the_gap: boolean; heat: string | null;
+  least_resistance_kpa: Band | null; least_resistance_at_lowest: boolean | null; resistance_over_least: number | null;
+  not_assessed: NotAssessed[];
 }
 export interface LegEffects { leg: string; from_km: number; to_km: number; surface: string; run: "empty" | "laden"; ways: LegWay[] }
 export interface EffectTotal {

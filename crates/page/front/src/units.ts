@@ -56,3 +56,13 @@ export function typed(text: string): number | null {
 export function kindOf(ending: string): Kind | null {
   return ({ kpa: "pressure", kmh: "speed", c: "temperature" } as Record<string, Kind>)[ending] ?? null;
 }
+
+const BASE: Record<string, Kind> = { kPa: "pressure", kg: "load", "m/s": "speed", K: "temperature-step", "°C": "temperature" };
+
+/// What a law says where it does not hold, every number with a base unit after it in the reader's unit.
+export function inTheirUnits(reason: string): string {
+  return reason.replace(/(-?\d+(?:\.\d+)?) (kPa|kg|m\/s|K|°C)(?![\w/])/g, (_, value: string, unit: string) => {
+    const kind = BASE[unit];
+    return kind ? amount(Number(value) * (unit === "m/s" ? 3.6 : 1), kind) : `${value} ${unit}`;
+  });
+}

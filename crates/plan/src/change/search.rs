@@ -10,6 +10,9 @@ use super::run::{Approach, Attempt, Run};
 /// How close the bisection goes.
 const CLOSE: f64 = 1.0; // m
 
+/// Starts guessed from the road that changes take, before the bracket is halved.
+const GUESSES: u32 = 6;
+
 /// A stretch on which a change may be ordered, and by whose end it must be complete.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Open {
@@ -69,29 +72,43 @@ pub(super) fn latest(
     Ok(refusal.map_or(Found::TooShort, Found::NotPermitted))
 }
 
-/// The latest good start between a good one and an end, closed on by bisection.
+/// The latest good start between a good one and an end, closed on to [`CLOSE`].
+///
+/// The road a change takes differs little from start to start: as far as a change is complete before
+/// the end or after it, so far later or earlier the next one starts. Where that leaves the bracket or
+/// is not what refuses, the bracket is halved.
 fn bisect(
     at: &dyn Fn(Length) -> Result<Attempt, StepperError>,
     first: &Attempt,
     end: Length,
     good: &dyn Fn(&Attempt) -> Result<bool, StepperError>,
 ) -> Result<Attempt, StepperError> {
+    let close = Length::from_m(CLOSE);
+    let spare = |attempt: &Attempt| attempt.complete.map(|place| end - place);
     let mut best = first.clone();
     let (mut early, mut late) = (first.start, end);
-    // The first guess is the road the change took, which usually closes the bracket at once.
+    // The first guess leaves a margin, for on most roads the change takes longer further on.
     let taken = first.complete.map_or(Length::ZERO, |place| place - first.start);
-    let mut guess = (end - taken * 1.15).max(early);
-    while late - early > Length::from_m(CLOSE) {
-        let middle =
-            if guess > early && guess < late { guess } else { early + (late - early) / 2.0 };
-        guess = Length::ZERO;
+    let mut guess = Some(end - taken * 1.15);
+    let mut guesses = 0;
+    while late - early > close {
+        let inside = guess.take().filter(|guess| *guess > early && *guess < late);
+        let middle = inside.unwrap_or_else(|| early + (late - early) / 2.0);
         let attempt = at(middle)?;
-        if good(&attempt)? {
+        let spare = spare(&attempt);
+        let is_good = good(&attempt)?;
+        if is_good {
             early = middle;
             best = attempt;
         } else {
             late = middle;
         }
+        guesses += 1;
+        // A guess that no longer closes in is given up for halving.
+        guess = spare.filter(|_| guesses < GUESSES).map(|spare| match is_good {
+            true => middle + spare.max(close * 0.9),
+            false => middle + spare.min(Length::ZERO) - close * 0.5,
+        });
     }
     Ok(best)
 }

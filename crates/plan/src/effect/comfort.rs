@@ -103,6 +103,9 @@ fn ride(
     Ok(Band::spanning(air.midpoint(steel), [air, steel]))
 }
 
+/// Slip between locked driven axles from which it is told: common practice, no source.
+pub const WIND_UP: f64 = 0.005;
+
 /// Difference of rolling circumference between driven axles that hold different pressures.
 #[derive(Debug, Clone, PartialEq)]
 pub struct WindUp {
@@ -110,6 +113,13 @@ pub struct WindUp {
     pub difference: Band<Length>,
     /// The same over the mean circumference: the slip that locked axles must make up.
     pub slip: Band<f64>,
+}
+
+impl WindUp {
+    /// Whether the expected slip is so large that locks are to be left open on firm ground.
+    pub fn leave_locks_open(&self) -> bool {
+        self.slip.middle >= WIND_UP
+    }
 }
 
 /// Wind-up between driven groups; `None` with fewer than two of them on the road.

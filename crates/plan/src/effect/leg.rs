@@ -7,6 +7,7 @@ use super::band::{Band, Finding, NotAssessed};
 use super::climb::{Grades, grades};
 use super::comfort::{Heat, Rides, WindUp, heat, wind_up};
 use super::gravel::{GravelEffect, Wheel, gravel_effect, washboard};
+use super::least_resistance::{LeastResistance, least_resistance};
 use super::means::Means;
 use super::pavement::{PavementEffect, Rolling, Strains, as_it_stands};
 use super::rolling::{Rolls, fuel_added, resistance};
@@ -33,6 +34,8 @@ pub struct GroupEffect {
     pub gravel: Option<Finding<GravelEffect>>,
     /// Soil that wheels sink into.
     pub soil: Option<Finding<SoilEffect>>,
+    /// Where within its window the tire rolls easiest on a soft leg, in the plan's way.
+    pub least_resistance: Option<Finding<LeastResistance>>,
     /// Whether the empty tires are likely to corrugate the road.
     pub washboard: Option<Finding<bool>>,
     /// Pavement.
@@ -168,6 +171,9 @@ impl Place<'_> {
             stress_ratio: unpaved.then(|| stress_ratio(tire, full)),
             gravel: gravel.then(|| gravel_effect(self.leg, wheel(full), wheel(tire))),
             soil: is_soft(self.leg.surface).then(|| soil_effect(self.leg, group, full, tire)),
+            least_resistance: (self.way == Way::Plan)
+                .then(|| least_resistance(self.ways, self.run, (self.index, self.leg), group, tire))
+                .flatten(),
             washboard: (gravel && self.run == Run::Empty)
                 .then_some(laden)
                 .flatten()

@@ -71,7 +71,8 @@ pub struct Held {
 /// Who runs how: load states by way, and rungs by leg.
 pub(crate) struct Ways<'a> {
     pub haul: &'a HaulCycle,
-    ladder: &'a Ladder,
+    /// The ladder of the plan.
+    pub ladder: &'a Ladder,
     /// Rung of each leg on the empty and on the laden run of the plan.
     rungs: [Vec<Option<usize>>; 2],
     /// The fastest rung that is possible laden.

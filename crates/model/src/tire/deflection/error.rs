@@ -54,7 +54,7 @@ pub enum DeflectionError {
         share_pct: f64,
     },
     /// A share that is no deflection.
-    #[error("a deflection of {share} of the section height is outside 0 to 0.45")]
+    #[error("a deflection of {share:.3} of the section height is outside 0 to 0.45")]
     Share {
         /// Share offered.
         share: f64,

@@ -9,6 +9,7 @@ use crate::bands::{band, ratio};
 use crate::document::{Block, Cell, Chart, Column, Look, Table};
 use crate::effect_words::{notes, road, spreads, trial, verdict};
 use crate::effects::effects_bars;
+use crate::rolls_easiest::rolls_easiest;
 use crate::strip::Reader;
 
 pub(super) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> {
@@ -22,6 +23,7 @@ pub(super) fn blocks(plan: &PlanView, words: Words<'_>) -> Vec<Block> {
     blocks.push(Block::Table(legs(plan, words)));
     blocks.push(Block::paragraph(words.text("effects-legs-how")));
     let mut lines = spreads(plan, words);
+    lines.extend(rolls_easiest(plan, words));
     lines.extend(notes(plan, words));
     blocks.push(Block::Points { lines });
     if !plan.trials.is_empty() {

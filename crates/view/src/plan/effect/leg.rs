@@ -5,7 +5,7 @@ use model::tire::warm_up::AirHeat;
 use plan::effect::{
     DEPTH, Grade, GroupEffect, LegEffects, LegWay, Run, SoilSpread, Spread, Uncertain, Verdict, Way,
 };
-use quantity::{Area, Length, Stress, Volume};
+use quantity::{Area, ColdPressure, Length, Stress, Volume};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -54,6 +54,8 @@ pub struct LegWayView {
     pub wind_up_mm: Option<BandView>,
     /// The same over the circumference.
     pub wind_up_slip_pct: Option<BandView>,
+    /// Whether that is so much that locks are to be left open on firm ground.
+    pub leave_locks_open: Option<bool>,
     /// How sure climb and resistance are, on soft ground in the plan's way.
     pub spread: Option<SoilSpreadView>,
     /// Axle groups that stand on the road.
@@ -170,6 +172,13 @@ pub struct GroupEffectView {
     pub soil_rut_ratio: Option<BandView>,
     /// Passes to the same rut over those at full pressure.
     pub soil_passes_ratio: Option<BandView>,
+    /// Cold pressure within the window at which the tire rolls easiest on this soft ground, from the
+    /// weak end of its strength to the strong one.
+    pub least_resistance_kpa: Option<BandView>,
+    /// Whether that is the lowest of the window.
+    pub least_resistance_at_lowest: Option<bool>,
+    /// Resistance at the pressure held over the least.
+    pub resistance_over_least: Option<f64>,
     /// Whether the empty tires are likely to corrugate the road.
     pub washboard_likely: Option<bool>,
     /// Strain at the bottom of the asphalt.
@@ -305,6 +314,7 @@ fn way(haul: &HaulCycle, found: &LegWay) -> LegWayView {
             .read("rolling", &found.fuel_added, |band| BandView::of(band, Volume::as_l)),
         wind_up_mm: wind_up.as_ref().map(|one| BandView::of(&one.difference, Length::as_mm)),
         wind_up_slip_pct: wind_up.as_ref().map(|one| BandView::of(&one.slip, percent)),
+        leave_locks_open: wind_up.as_ref().map(plan::effect::WindUp::leave_locks_open),
         spread: found.spread.as_ref().map(soil_spread),
         groups: found.groups.iter().map(|one| group(haul, one)).collect(),
         not_assessed: lacking.list(),
@@ -317,6 +327,7 @@ fn group(haul: &HaulCycle, found: &GroupEffect) -> GroupEffectView {
     let contact = lacking.read("contact", &found.tire.contact, Clone::clone);
     let gravel = lacking.maybe("gravel-rut", found.gravel.as_ref(), Clone::clone);
     let soil = lacking.maybe("soil-rut", found.soil.as_ref(), Clone::clone);
+    let least = lacking.maybe("rolling", found.least_resistance.as_ref(), Clone::clone);
     let pavement = lacking.maybe("pavement", found.pavement.as_ref(), Clone::clone);
     let heat = lacking.read("heat", &found.heat, Clone::clone);
     let thickness = gravel.as_ref().and_then(|gravel| gravel.thickness);
@@ -349,6 +360,11 @@ fn group(haul: &HaulCycle, found: &GroupEffect) -> GroupEffectView {
         aggregate_same_rut_m: thickness.map(|one| one.same_rut.as_m()),
         soil_rut_ratio: soil.as_ref().map(|one| as_ratio(&one.rut)),
         soil_passes_ratio: soil.as_ref().map(|one| as_ratio(&one.passes)),
+        least_resistance_kpa: least
+            .as_ref()
+            .map(|one| BandView::of(&one.pressure, ColdPressure::as_kpa)),
+        least_resistance_at_lowest: least.as_ref().map(|one| one.at_lowest),
+        resistance_over_least: least.as_ref().map(|one| one.held_over_least),
         washboard_likely: lacking.maybe("washboard", found.washboard.as_ref(), |likely| *likely),
         asphalt_strain_ue: pavement.as_ref().map(|one| one.strain.asphalt.strain.as_microstrain()),
         subgrade_strain_ue: pavement

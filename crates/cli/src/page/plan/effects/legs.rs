@@ -11,6 +11,7 @@ use crate::words::Words;
 use report::bands::ratio;
 use report::cells::Extent;
 use report::effect_words;
+use report::rolls_easiest::rolls_easiest;
 
 /// The table by leg, and what is said of it.
 pub fn legs(plan: &PlanView, extent: Extent, words: &Words) -> String {
@@ -104,8 +105,9 @@ fn row(
     first.iter().cloned().chain(cells).collect()
 }
 
-/// How sure the climb is on soft ground, and what to look into first.
+/// How sure the climb is on soft ground, what to look into first, and where tires roll easiest.
 fn spreads(plan: &PlanView, words: &Words) -> String {
-    let lines = effect_words::spreads(plan, words.of_paper());
+    let mut lines = effect_words::spreads(plan, words.of_paper());
+    lines.extend(rolls_easiest(plan, words.of_paper()));
     lines.iter().map(|line| paragraph(line, "  - ", "    ")).collect()
 }

@@ -1,6 +1,6 @@
 // What the plan changes, against other ways to run: in total, leg by leg, and what to look out for.
 import type { Assessed, Band, Grade, LegEffects, LegWay, NotAssessed } from "../../documents";
-import { band, digits, form, inShown } from "../../units";
+import { band, digits, form, inShown, inTheirUnits } from "../../units";
 import { t } from "../../words";
 import { assessed, behind, refused } from "./assessed";
 import { CostOf } from "./cost";
@@ -118,6 +118,7 @@ function Notes({ of }: { of: Assessed }) {
     const place = `${leg.leg} (${t(`plan-${leg.run}`)})`;
     for (const way of leg.ways.filter((one) => one.way === "plan")) {
       if (way.climbs_more_than_it_holds) flag("descent", place);
+      if (way.leave_locks_open) flag("wind-up", place);
       for (const [key, is] of FLAGS) {
         const groups = way.groups.filter(is).map((group) => group.axle_group);
         if (groups.length) flag(key, `${place}: ${groups.join(", ")}`);
@@ -128,6 +129,8 @@ function Notes({ of }: { of: Assessed }) {
   return (
     <ul class="cautions">
       {[...flagged].map(([key, places]) => <li key={key} class={["descent", "heat-stop"].includes(key) ? "wrong" : "note"}>{t(`effects-flag-${key}`, { places: places.join("; ") })}</li>)}
+      {easiest(of).map((line) => <li key={line}>{line}</li>)}
+      {noLaw(of).map((line) => <li key={line}>{line}</li>)}
       {["top", "asphalt", "memory", "own-case"].map((key) => <li key={key}>{t(`effects-note-${key}`)}</li>)}
       {none.map((trial, index) => (
         <li key={index}>{t("effects-trial", {
@@ -137,6 +140,37 @@ function Notes({ of }: { of: Assessed }) {
       ))}
     </ul>
   );
+}
+
+/// Where tires roll easiest on soft ground, in words.
+function easiest(of: Assessed): string[] {
+  const pressure = (value: number) => inShown(value, "pressure");
+  const unit = form("pressure").label;
+  const lines = of.effects.flatMap((leg) => leg.ways.filter((way) => way.way === "plan").flatMap((way) => {
+    const groups = way.groups.filter((group) => group.least_resistance_kpa).map((group) => t(group.least_resistance_at_lowest ? "effects-easiest-lowest" : "effects-easiest-group", {
+      group: group.axle_group, pressure: `${band(group.least_resistance_kpa as Band, form("pressure").decimals, pressure)} ${unit}`,
+      held: `${digits(pressure(group.pressure_kpa), form("pressure").decimals)} ${unit}`, more: `${digits(100 * ((group.resistance_over_least ?? 1) - 1), 0)} %`,
+    }));
+    return groups.length ? [t("effects-easiest", { leg: leg.leg, run: t(`plan-${leg.run}`), groups: groups.join("; ") })] : [];
+  }));
+  return lines.length ? [...new Set(lines), t("effects-easiest-how")] : [];
+}
+
+/// Effects that no law reaches, each with the legs it is so on.
+function noLaw(of: Assessed): string[] {
+  const found = new Map<string, { effect: string; reason: string; legs: Set<string> }>();
+  for (const leg of of.effects) {
+    const way = leg.ways.find((one) => one.way === "plan");
+    for (const lack of [...(way?.not_assessed ?? []), ...(way?.groups.flatMap((group) => group.not_assessed) ?? [])]) {
+      if (!lack.reason) continue;
+      const one = { effect: lack.effect, reason: lack.reason, legs: new Set<string>() };
+      const key = `${lack.effect} ${lack.reason}`;
+      if (!found.has(key)) found.set(key, one);
+      found.get(key)?.legs.add(leg.leg);
+    }
+  }
+  return [...found.values()].map(({ effect, reason, legs }) =>
+    t("effects-no-law", { leg: [...legs].join(", "), effect: t(`effects-of-${effect}`), reason: inTheirUnits(reason) }));
 }
 
 function Missing({ of }: { of: Assessed }) {
