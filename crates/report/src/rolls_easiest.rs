@@ -37,10 +37,8 @@ fn group(of: &GroupEffectView, words: Words<'_>) -> Option<String> {
     let unit = pressure(easiest.middle, Round::Nearest).unit;
     let shown = band(&easiest, |kpa, round| pressure(kpa, round).number);
     let more = words.format.percent(of.resistance_over_least? - 1.0, 0, Round::Nearest);
-    let key = match of.least_resistance_at_lowest? {
-        true => "effects-easiest-lowest",
-        false => "effects-easiest-group",
-    };
+    let lowest = of.least_resistance_at_lowest?;
+    let key = if lowest { "effects-easiest-lowest" } else { "effects-easiest-group" };
     let held = pressure(of.pressure_kpa, Round::Nearest);
     let pressure = format!("{shown} {unit}");
     Some(words.fill(

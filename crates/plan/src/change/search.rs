@@ -105,9 +105,13 @@ fn bisect(
         }
         guesses += 1;
         // A guess that no longer closes in is given up for halving.
-        guess = spare.filter(|_| guesses < GUESSES).map(|spare| match is_good {
-            true => middle + spare.max(close * 0.9),
-            false => middle + spare.min(Length::ZERO) - close * 0.5,
+        guess = spare.filter(|_| guesses < GUESSES).map(|spare| {
+            let nearer = if is_good {
+                spare.max(close * 0.9)
+            } else {
+                spare.min(Length::ZERO) - close * 0.5
+            };
+            middle + nearer
         });
     }
     Ok(best)

@@ -5,7 +5,7 @@ use quantity::{Length, Stress, Unit};
 use view::{PlanView, StressProfileView};
 
 use super::{EDGE, WIDTH, style};
-use crate::strip::{ChartError, Reader, Scale, fitted};
+use crate::strip::{ChartError, Reader, Scale, broken, fitted};
 use crate::svg::{Anchor, Frame, Svg, Type, at, solid};
 
 const PANEL: f64 = 300.0;
@@ -44,8 +44,10 @@ pub(super) fn draw(
     let heading = reader.filled("chart-effects-depth", &[("leg", leg.into())])?;
     let heading = fitted(&heading, WIDTH - 2.0 * EDGE, 15.0, true);
     svg.text(at(EDGE, top - 34.0), &heading, Type::of_size(15.0).bold());
-    let note = fitted(&reader.word("chart-effects-depth-note")?, WIDTH - 2.0 * EDGE, 12.0, false);
-    svg.text(at(EDGE, top - 14.0), &note, Type::of_size(12.0));
+    let note = broken(&reader.word("chart-effects-depth-note")?, WIDTH - 2.0 * EDGE, 12.0);
+    for (index, line) in note.iter().enumerate() {
+        svg.text(at(EDGE, top - 14.0 + 14.0 * index as f64), line, Type::of_size(12.0));
+    }
     let width = (WIDTH - EDGE - LEFT - BETWEEN * (ACROSS - 1) as f64) / ACROSS as f64;
     let pressure = |kpa| in_reader(reader, Stress::from_kpa(kpa), Kind::Pressure);
     let most = panels.iter().flat_map(|(_, all)| all).flat_map(|one| &one.points);

@@ -2,6 +2,8 @@
 
 mod bars;
 mod depth;
+#[cfg(test)]
+mod layout;
 mod style;
 
 use language::{Format, Texts};
@@ -14,8 +16,10 @@ use crate::svg::{Frame, Svg, Type, at};
 const WIDTH: f64 = 1200.0;
 /// Width of the bars on paper: the same letters, larger against the page.
 const ON_PAPER: f64 = 800.0;
-/// Where the first line of bars begins, under title and legend.
-const TOP: f64 = 168.0;
+/// Where the legend begins, under the title.
+const LEGEND: f64 = 88.0;
+/// Room of the headings and scales over the bars.
+const HEADS: f64 = 42.0;
 /// Edge that nothing passes.
 const EDGE: f64 = 24.0;
 
@@ -48,8 +52,9 @@ pub fn effects_chart(
         return Err(ChartError::NoEffects { haul: plan.haul.clone() });
     }
     let rows = bars::rows(plan);
-    let legend = TOP - 34.0;
-    let depth_top = TOP + rows.len() as f64 * bars::ROW + 96.0;
+    let legend = style::Legend::of(reader, WIDTH)?;
+    let top = LEGEND + legend.height() + HEADS;
+    let depth_top = top + rows.len() as f64 * bars::ROW + 96.0;
     let panels = depth::panels(plan);
     let height = depth_top + depth::height(&panels) + EDGE;
 
@@ -61,8 +66,8 @@ pub fn effects_chart(
     svg.text(at(EDGE, 34.0), &title, Type::of_size(20.0).bold());
     let haul = [("haul", plan.haul.as_str().into()), ("route", plan.route.as_str().into())];
     svg.text(at(EDGE, 56.0), &reader.filled("chart-strip-haul", &haul)?, Type::of_size(13.0));
-    style::legend(&mut svg, reader, WIDTH, legend - 46.0)?;
-    bars::draw(&mut svg, reader, &rows, Place { width: WIDTH, top: TOP, names: 230.0 })?;
+    legend.draw(&mut svg, LEGEND);
+    bars::draw(&mut svg, reader, &rows, Place { width: WIDTH, top, names: 230.0 })?;
     depth::draw(&mut svg, reader, &panels, depth_top)?;
     Ok(svg.finish())
 }
@@ -76,14 +81,16 @@ pub(crate) fn effects_bars(plan: &PlanView, reader: Reader<'_>) -> Result<String
         return Err(ChartError::NoEffects { haul: plan.haul.clone() });
     }
     let rows = bars::rows(plan);
-    let place = Place { width: ON_PAPER, top: 84.0, names: 186.0 };
+    let legend = style::Legend::of(reader, ON_PAPER)?;
+    let top = 14.0 + legend.height() + HEADS;
+    let place = Place { width: ON_PAPER, top, names: 186.0 };
     let height = place.top + rows.len() as f64 * bars::ROW + 6.0;
     let title = reader.word("chart-effects-title")?;
     let description = reader.word("chart-effects-description")?;
     let mut svg = Svg::new(ON_PAPER, height, &title, &description);
     style::patterns(&mut svg);
     svg.rect(Frame { left: 0.0, top: 0.0, right: ON_PAPER, bottom: height }, "#fff", None);
-    style::legend(&mut svg, reader, ON_PAPER, 14.0)?;
+    legend.draw(&mut svg, 14.0);
     bars::draw(&mut svg, reader, &rows, place)?;
     Ok(svg.finish())
 }

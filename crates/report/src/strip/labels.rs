@@ -47,6 +47,21 @@ pub(crate) fn fitted(text: &str, room: f64, size: f64, bold: bool) -> String {
     if kept.chars().count() < LEAST_KEPT { String::new() } else { format!("{kept}…") }
 }
 
+/// A text broken between words into lines that fit; a word wider than the room stands alone.
+pub(crate) fn broken(text: &str, room: f64, size: f64) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
+    for word in printable(text).split_whitespace() {
+        match lines.last_mut() {
+            Some(line) if width(&format!("{line} {word}"), size, false) <= room => {
+                line.push(' ');
+                line.push_str(word);
+            }
+            _ => lines.push(word.to_owned()),
+        }
+    }
+    lines
+}
+
 /// A label that wants to be near a place on the x axis.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Wish {
@@ -123,6 +138,15 @@ pub(crate) fn column(wishes: &[f64], step: f64, (top, bottom): (f64, f64)) -> Ve
 mod tests {
     use super::*;
     use proptest::prelude::*;
+
+    #[test]
+    fn a_broken_text_fits_and_loses_no_word() {
+        let text = "Lines are expected stress, shade the band from firm to soft ground.";
+        let lines = broken(text, 120.0, 12.0);
+        assert!(lines.len() > 1 && lines.iter().all(|line| width(line, 12.0, false) <= 120.0));
+        assert_eq!(lines.join(" "), text);
+        assert!(broken("", 120.0, 12.0).is_empty());
+    }
 
     #[test]
     fn long_names_end_in_an_ellipsis_and_short_ones_stay() {

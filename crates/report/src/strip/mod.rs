@@ -25,7 +25,7 @@ use language::{Format, Texts};
 use view::RunView;
 
 pub use check::ChartError;
-pub(crate) use labels::{fitted, width};
+pub(crate) use labels::{broken, fitted, width};
 pub(crate) use reader::Reader;
 pub(crate) use scale::Scale;
 
