@@ -7,6 +7,8 @@ mod assess;
 mod issue;
 #[cfg(feature = "logs")]
 pub mod make;
+#[cfg(feature = "logs")]
+mod on_route;
 mod open;
 mod planned_for;
 mod planning;
@@ -25,6 +27,8 @@ pub use issue::{
     IssuedPlan, IssuedProblem, StaleCause, Staleness, in_force, issue, issued, issued_problems,
     registered, stale,
 };
+#[cfg(feature = "logs")]
+pub use on_route::{HaulRoute, OnRouteError};
 pub use open::{OpenError, Opened};
 pub use planned_for::{MeasuredOn, PlannedFor, driven_by, units_of};
 pub use planning::{Planned, PlanningError, plan_hauls};

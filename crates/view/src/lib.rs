@@ -26,8 +26,8 @@ mod truth;
 
 #[cfg(feature = "logs")]
 pub use crate::logs::{
-    BadRecordView, IdentificationView, ImportDocument, LogFileView, LogGroupView, LogSignalView,
-    LogsDocument, LossView, TroubleCodeView,
+    BadRecordView, IdentificationView, ImportDocument, ImportRouteView, LogFileView, LogGroupView,
+    LogSignalView, LogsDocument, LossView, TroubleCodeView,
 };
 pub use ask::{
     AnswerView, AskDocument, AskedChangeView, CapView, LateCallView, LateView, SupplyView,

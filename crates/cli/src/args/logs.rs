@@ -93,6 +93,9 @@ mod with_logs {
         /// Survey whose register says which source addresses the unit has
         #[arg(long, value_name = "SURVEY")]
         pub survey: Option<PathBuf>,
+        /// Haul of the survey: positions become places on its route, and the wheel speed is held against it
+        #[arg(long, value_name = "HAUL", requires = "survey")]
+        pub haul: Option<String>,
         /// Source address to believe where several send the same signal; the first goes first
         #[arg(long, value_name = "ADDRESS", value_parser = address, conflicts_with = "survey")]
         pub source: Vec<u8>,

@@ -1,7 +1,10 @@
 //! What logs hold, as a page.
 
 use language::Round;
-use view::{BadRecordView, ImportDocument, LogFileView, LogGroupView, LogSignalView, LogsDocument};
+use view::{
+    BadRecordView, ImportDocument, ImportRouteView, LogFileView, LogGroupView, LogSignalView,
+    LogsDocument,
+};
 
 use super::sheet::{Sheet, Side};
 use super::text::{line, paragraph};
@@ -57,6 +60,34 @@ pub fn imported(document: &ImportDocument, words: &Words) -> String {
     if document.off_grid > 0 {
         let off = words.fill("logs-off-grid", &[("count", &number(document.off_grid))]);
         text.push_str(&paragraph(&off, "  ", "  "));
+    }
+    if let Some(told) = &document.route {
+        text.push_str(&route(told, words));
+    }
+    text
+}
+
+/// Positions on the route, and the wheels against it.
+fn route(told: &ImportRouteView, words: &Words) -> String {
+    let number = |count: u64| words.format.number(count as f64, 0, Round::Nearest);
+    let (positions, off) = (number(told.positions_s), number(told.off_route_s));
+    let places = words
+        .fill("logs-on-route", &[("route", &told.name), ("positions", &positions), ("off", &off)]);
+    let mut text = line(HEADING, "", &places);
+    let ratios = [told.wheel_ratio, told.wheel_ratio_low, told.wheel_ratio_high];
+    if let [Some(middle), Some(low), Some(high)] = ratios {
+        let ratio = |ratio: f64| words.format.number(ratio, 3, Round::Nearest);
+        let (middle, low, high) = (ratio(middle), ratio(low), ratio(high));
+        let wheels = words.fill(
+            "logs-wheels",
+            &[("ratio", &middle), ("low", &low), ("high", &high), ("stretches", &told.stretches)],
+        );
+        text.push_str(&paragraph(&wheels, "  ", "  "));
+    }
+    match told.wheel_scale_wrong {
+        Some(true) => text.push_str(&line(LOOK, "  ", &words.text("logs-wheels-wrong"))),
+        Some(false) => {}
+        None => text.push_str(&paragraph(&words.text("logs-wheels-unknown"), "  ", "  ")),
     }
     text
 }

@@ -54,3 +54,7 @@ logs-without-part = this airtide was built without the reading of logs; the full
 logs-written = { $rows } rows of native samples and the seconds in { $files } files: { $folder }
 logs-off-grid = numbers that found no second, because the clock went back or there were too many locations: { $count }
 logs-left-out = { $file }: left out { $what }
+logs-on-route = On the route { $route }: { $positions } seconds with a position, { $off } of them off the route
+logs-wheels = way by wheel speed over way along the route: { $ratio } ({ $low } to { $high } in four of five), on { $stretches } stretches of half a kilometer
+logs-wheels-wrong = The wheel speed does not fit the route: its scale is wrong, or other tires are on than the truck is set to. Speeds and distances of these logs are off by as much.
+logs-wheels-unknown = too few stretches with both positions and wheel speed to judge the wheel speed

@@ -11,16 +11,20 @@ use super::column::{QUALITY, Storage, numbers, qualities, quality};
 use super::file::Target;
 use super::import::{Choice, ImportError};
 use super::native::{time_field, times};
+use super::route::{Day, Fix, OnRoute, RouteTold};
 use crate::definitions::Definitions;
 use crate::frame::Timestamp;
 use crate::identifier::SourceAddress;
 use crate::read::Lane;
 use crate::read::clock::day_of;
 use crate::series::Quality;
-use crate::signal::{Coding, Group, Rate, Signal};
+use crate::signal::{Coding, Group, Rate, Signal, Spn};
 
 /// A number is stale after three times its interval, and not before this many seconds.
 const STALE_AFTER_S: i64 = 3;
+const LATITUDE: Spn = Spn(584);
+const LONGITUDE: Spn = Spn(585);
+const WHEEL_SPEED: Spn = Spn(84);
 /// Most columns of a grid; a flood of locations is counted beyond.
 const MOST_CELLS: usize = 512;
 
@@ -155,15 +159,25 @@ pub fn drop_before(grids: &mut [GroupGrid], end: i64) -> u64 {
     taken.map(|seconds| seconds.len() as u64).sum()
 }
 
-/// Writes the seconds before `end`, all of one day, into a file; gives it with what its columns hold, or
-/// nothing where there were none.
+/// A day that was written, its file still open for the metadata.
+pub struct Written {
+    /// The file.
+    pub file: Target,
+    /// What its columns hold.
+    pub notes: Vec<String>,
+    /// What the drive did on the route.
+    pub route: RouteTold,
+}
+
+/// Writes the seconds before `end`, all of one day, into a file; nothing where there were none.
 pub fn write_day(
     folder: &Path,
     grids: &mut [GroupGrid],
     definitions: &Definitions,
     choice: &Choice,
+    on_route: Option<&OnRoute<'_>>,
     end: i64,
-) -> Result<Option<(Target, Vec<String>)>, ImportError> {
+) -> Result<Option<Written>, ImportError> {
     let taken: Vec<_> = grids.iter_mut().map(|grid| grid.before(end)).collect();
     let all = || taken.iter().flat_map(BTreeMap::values).flatten().flatten();
     let Some(first) = all().map(|one| one.at).min() else { return Ok(None) };
@@ -181,6 +195,11 @@ pub fn write_day(
         fields.extend(column_fields(&column.name, column.signal));
         columns.extend(column_arrays(column, first, last));
     }
+    let day = on_route.map(|on_route| on_route_of(on_route, &chosen));
+    if let Some(day) = &day {
+        fields.extend(Day::fields());
+        columns.extend(day.columns(first, last));
+    }
     let date = day_of(Timestamp::from_us(first * 1_000_000));
     let path = folder.join("grid").join(format!("{date}.parquet"));
     let mut file = Target::create(&path, fields)?;
@@ -190,7 +209,28 @@ pub fn write_day(
         let unit = one.signal.unit.sign();
         format!("{}={},{unit},{}", one.name, one.signal.spn, one.source)
     });
-    Ok(Some((file, notes.collect())))
+    let of_route = day.iter().flat_map(|_| Day::notes());
+    let notes = notes.chain(of_route).collect();
+    Ok(Some(Written { file, notes, route: day.map(|day| day.told).unwrap_or_default() }))
+}
+
+/// Positions of the chosen senders on the route, beside the speed of the wheels.
+fn on_route_of(on_route: &OnRoute<'_>, chosen: &[Chosen<'_>]) -> Day {
+    let numbers = |spn| {
+        let column = chosen.iter().find(|one| one.signal.spn == spn);
+        let number = |one: &&Second| one.quality == Quality::Value;
+        let seconds = column.into_iter().flat_map(|column| {
+            let seconds = column.seconds.iter().filter(number);
+            seconds.filter_map(|one| Some((one.at, column.signal.value_of(one.last).number()?)))
+        });
+        seconds.collect::<BTreeMap<i64, f64>>()
+    };
+    let longitudes = numbers(LONGITUDE);
+    let fixes = numbers(LATITUDE).into_iter().filter_map(|(second, latitude_deg)| {
+        let longitude_deg = *longitudes.get(&second)?;
+        Some(Fix { second, latitude_deg, longitude_deg })
+    });
+    Day::of(on_route, &fixes.collect::<Vec<_>>(), &numbers(WHEEL_SPEED))
 }
 
 fn choose<'a>(

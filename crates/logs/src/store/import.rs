@@ -10,6 +10,7 @@ use super::SCHEMA;
 use super::file::Target;
 use super::grid::{GroupGrid, drop_before, earliest, write_day};
 use super::native::{DAY_S, MOST_DAYS, Native, day_number};
+use super::route::{OnRoute, RouteTold};
 use crate::definitions::Definitions;
 use crate::frame::Timestamp;
 use crate::identifier::SourceAddress;
@@ -73,7 +74,7 @@ impl ImportError {
 }
 
 /// What an import wrote.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Imported {
     /// Folder of the unit.
     pub folder: PathBuf,
@@ -85,6 +86,8 @@ pub struct Imported {
     pub rows: u64,
     /// Numbers that found no second: too many locations, or a clock that went back.
     pub off_grid: u64,
+    /// What the drive did on the route, where one was given.
+    pub route: Option<RouteTold>,
 }
 
 /// An import under way.
@@ -102,6 +105,8 @@ pub struct Import<'a> {
     /// Seconds of a day whose file was closed.
     late: u64,
     logs: Vec<Told>,
+    on_route: Option<OnRoute<'a>>,
+    route: RouteTold,
 }
 
 impl<'a> Import<'a> {
@@ -142,7 +147,16 @@ impl<'a> Import<'a> {
             written: BTreeSet::new(),
             late: 0,
             logs: Vec::new(),
+            on_route: None,
+            route: RouteTold::default(),
         })
+    }
+
+    /// The same with the places of the unit on a route in its grid.
+    #[must_use]
+    pub fn on_route(mut self, on_route: OnRoute<'a>) -> Self {
+        self.on_route = Some(on_route);
+        self
     }
 
     /// Takes a log; logs are given in order of time.
@@ -191,8 +205,13 @@ impl<'a> Import<'a> {
                 return Err(ImportError::TooManyDays);
             }
             let (part, grids) = (&self.part, &mut self.grids);
-            let file = write_day(part, grids, self.definitions, &self.choice, end_of_day)?;
-            self.days.extend(file);
+            let on_route = self.on_route.as_ref();
+            let written =
+                write_day(part, grids, self.definitions, &self.choice, on_route, end_of_day)?;
+            if let Some(day) = written {
+                self.route.append(&day.route);
+                self.days.push((day.file, day.notes));
+            }
         }
         Ok(())
     }
@@ -233,7 +252,8 @@ impl<'a> Import<'a> {
             .map_err(|error| ImportError::io(&self.folder, error))?;
         let off_grid = self.late + self.grids.iter().map(|grid| grid.lost).sum::<u64>();
         let (folder, logs) = (self.folder.clone(), std::mem::take(&mut self.logs));
-        Ok(Imported { folder, logs, files, rows, off_grid })
+        let route = self.on_route.is_some().then(|| std::mem::take(&mut self.route));
+        Ok(Imported { folder, logs, files, rows, off_grid, route })
     }
 
     /// What every file says of itself.

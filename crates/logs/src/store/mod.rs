@@ -8,8 +8,10 @@ mod file;
 mod grid;
 mod import;
 mod native;
+mod route;
 
 pub use import::{Choice, Import, ImportError, Imported};
+pub use route::{Fix, OnRoute, Place, RouteTold};
 
 /// Number of the layout of the files.
 pub const SCHEMA: &str = "airtide.series/1";

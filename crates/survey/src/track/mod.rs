@@ -6,8 +6,10 @@
 
 mod clean;
 mod finding;
+mod follow;
 mod geo_json;
 mod join;
+mod line;
 mod plane;
 mod position;
 mod raw;
@@ -21,6 +23,7 @@ mod recorded;
 use quantity::Length;
 
 pub use finding::{Format, Place, TrackError, TrackFinding, TrackPart, Unused};
+pub use follow::{Fix, OnTrack};
 pub use plane::MapPoint;
 pub use position::Position;
 pub use smooth::{NoProfile, RESAMPLING_STEP, profile};
@@ -55,6 +58,14 @@ impl Track {
     pub fn nearest(&self, place: Position) -> Option<(Length, Length)> {
         let off = |point: &TrackPoint| (point.at, point.position.distance_to(place));
         self.points.iter().map(off).min_by(|a, b| a.1.total_cmp(&b.1))
+    }
+
+    /// Where on the track a drive was, position by position in order of time; `None` where none of the
+    /// track is within `reach`. Where the track passes a place twice, the likeliest way through all
+    /// positions decides.
+    pub fn follow(&self, fixes: &[Fix], reach: Length) -> Vec<Option<OnTrack>> {
+        line::Line::of(self)
+            .map_or_else(|| vec![None; fixes.len()], |line| follow::follow(&line, fixes, reach))
     }
 }
 

@@ -2,7 +2,7 @@
 
 mod import;
 
-pub use import::ImportDocument;
+pub use import::{ImportDocument, ImportRouteView};
 
 use logs::definitions::Definitions;
 use logs::read::senders::Senders;
