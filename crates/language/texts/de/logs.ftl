@@ -54,3 +54,7 @@ logs-gaps = { $count ->
     [one] eine Lücke von mehr als 5 s
    *[other] { $count } Lücken von mehr als 5 s
 }
+logs-on-route = Auf der Strecke { $route }: { $positions } Sekunden mit einer Position, davon { $off } abseits der Strecke
+logs-wheels = Weg nach Raddrehzahl über Weg längs der Strecke: { $ratio } ({ $low } bis { $high } in vier von fünf), auf { $stretches } Abschnitten von einem halben Kilometer
+logs-wheels-wrong = Die Radgeschwindigkeit passt nicht zur Strecke: Ihr Maßstab ist falsch, oder es sind andere Reifen montiert, als am Lkw eingestellt sind. Geschwindigkeiten und Wege dieser Aufzeichnungen sind um ebenso viel falsch.
+logs-wheels-unknown = zu wenige Abschnitte mit Positionen und Radgeschwindigkeit, um diese zu beurteilen

@@ -57,3 +57,7 @@ logs-gaps = { $count ->
     [many] { $count } huecos de más de 5 s
    *[other] { $count } huecos de más de 5 s
 }
+logs-on-route = En la ruta { $route }: { $positions } segundos con posición, { $off } de ellos fuera de la ruta
+logs-wheels = camino según la velocidad de rueda sobre camino a lo largo de la ruta: { $ratio } ({ $low } a { $high } en cuatro de cinco), en { $stretches } tramos de medio kilómetro
+logs-wheels-wrong = La velocidad de rueda no cuadra con la ruta: su escala está mal, o el camión lleva otros neumáticos que los ajustados. Velocidades y distancias de estos registros están mal en la misma medida.
+logs-wheels-unknown = muy pocos tramos con posición y velocidad de rueda para juzgar esta

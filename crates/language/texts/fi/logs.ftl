@@ -54,3 +54,7 @@ logs-gaps = { $count ->
     [one] yksi yli 5 s aukko
    *[other] { $count } yli 5 s aukkoa
 }
+logs-on-route = Reitillä { $route }: { $positions } sekuntia sijainnilla, niistä { $off } reitin ulkopuolella
+logs-wheels = pyöränopeuden mukainen matka reitin matkaan: { $ratio } ({ $low }–{ $high } neljässä viidestä), { $stretches } puolen kilometrin pätkällä
+logs-wheels-wrong = Pyöränopeus ei sovi reittiin: sen mittakaava on väärä, tai alla on muut renkaat kuin autoon on asetettu. Näiden lokien nopeudet ja matkat ovat yhtä paljon väärin.
+logs-wheels-unknown = liian vähän pätkiä, joilla on sekä sijainti että pyöränopeus, pyöränopeuden arvioimiseen

@@ -57,3 +57,7 @@ logs-gaps = { $count ->
     [many] { $count } trous de plus de 5 s
    *[other] { $count } trous de plus de 5 s
 }
+logs-on-route = Sur le parcours { $route } : { $positions } secondes avec une position, dont { $off } hors du parcours
+logs-wheels = chemin selon la vitesse des roues sur chemin le long du parcours : { $ratio } ({ $low } à { $high } dans quatre cas sur cinq), sur { $stretches } tronçons d'un demi-kilomètre
+logs-wheels-wrong = La vitesse des roues ne colle pas au parcours : son échelle est fausse, ou d'autres pneus sont montés que ceux réglés sur le camion. Vitesses et distances de ces journaux sont fausses d'autant.
+logs-wheels-unknown = trop peu de tronçons avec positions et vitesse des roues pour juger celle-ci

@@ -57,3 +57,7 @@ logs-gaps = { $count ->
     [many] { $count } lacunas de mais de 5 s
    *[other] { $count } lacunas de mais de 5 s
 }
+logs-on-route = Na rota { $route }: { $positions } segundos com posição, { $off } deles fora da rota
+logs-wheels = caminho pela velocidade das rodas sobre caminho ao longo da rota: { $ratio } ({ $low } a { $high } em quatro de cinco), em { $stretches } trechos de meio quilômetro
+logs-wheels-wrong = A velocidade das rodas não bate com a rota: a escala está errada, ou há outros pneus que os ajustados no caminhão. Velocidades e distâncias destes registros estão erradas na mesma medida.
+logs-wheels-unknown = trechos de menos com posição e velocidade das rodas para julgar esta

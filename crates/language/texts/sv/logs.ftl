@@ -54,3 +54,7 @@ logs-gaps = { $count ->
     [one] en lucka på mer än 5 s
    *[other] { $count } luckor på mer än 5 s
 }
+logs-on-route = På rutten { $route }: { $positions } sekunder med position, { $off } av dem vid sidan av rutten
+logs-wheels = väg enligt hjulhastighet över väg längs rutten: { $ratio } ({ $low } till { $high } i fyra av fem), på { $stretches } sträckor om en halv kilometer
+logs-wheels-wrong = Hjulhastigheten stämmer inte med rutten: skalan är fel, eller andra däck sitter på än bilen är inställd för. Hastigheter och sträckor i dessa loggar är fel lika mycket.
+logs-wheels-unknown = för få sträckor med både position och hjulhastighet för att bedöma hjulhastigheten

@@ -1,5 +1,6 @@
 // The plan of a haul: strip, what-if, ladder, change points, comparison, issue.
-import { useEffect } from "preact/hooks";
+import { useEffect, useMemo } from "preact/hooks";
+import type { Trial } from "../../documents";
 import { HaulChoice, chosenHaul } from "../../haul_choice";
 import { amount, minutes } from "../../units";
 import { t } from "../../words";
@@ -11,8 +12,20 @@ import { Effects } from "./effects";
 import { IssueForm } from "./issue";
 import { Ladder } from "./ladder";
 import { StripChart } from "./strip";
-import { asSurveyed, changed, follow, haul, problem, trial } from "./trial";
+import { asSurveyed, changed, drawn, follow, haul, problem, trial } from "./trial";
 import { WhatIf } from "./what_if";
+
+/// What is read rather than watched while a slider moves.
+const Tables = ({ of }: { of: Trial }) => (
+  <>
+    <ChangeTable trial={of} />
+    <Ladder plan={of.plan} />
+    <Effects />
+    <Compare trial={of} />
+    <Cautions plan={of.plan} />
+    <IssueForm changed={changed.value} />
+  </>
+);
 
 export function PlanPart() {
   const chosen = chosenHaul();
@@ -21,12 +34,15 @@ export function PlanPart() {
   useEffect(() => {
     if (haul.value !== (chosen?.name ?? null)) {
       trial.value = null;
+      drawn.value = null;
       assessed.value = null;
       asSurveyed();
       haul.value = chosen?.name ?? null;
     }
   }, [chosen?.name]);
   const found = trial.value;
+  const read = drawn.value;
+  const tables = useMemo(() => read && <Tables of={read} />, [read]);
   return (
     <section class="plan" data-cycle-s={found?.cycle_time_s}>
       <div class="heading">
@@ -48,12 +64,7 @@ export function PlanPart() {
           </dl>
           <WhatIf />
           {found.strip ? <StripChart trial={found} strip={found.strip} /> : <p class="wrong" role="alert">{t("caution-not-driven", { reason: found.not_driven_because ?? "" })}</p>}
-          <ChangeTable trial={found} />
-          <Ladder plan={found.plan} />
-          <Effects />
-          <Compare trial={found} />
-          <Cautions plan={found.plan} />
-          <IssueForm changed={changed.value} />
+          {tables}
         </>
       )}
     </section>

@@ -1,5 +1,5 @@
 // What is tried on the plan, and the answer of the program while a slider moves.
-import { computed, effect, signal } from "@preact/signals";
+import { batch, computed, effect, signal } from "@preact/signals";
 import { Refused, send } from "../../api";
 import type { Trial } from "../../documents";
 import { surveyHash } from "../../state";
@@ -13,6 +13,8 @@ export const conditions = signal<Conditions>(AS_SURVEYED);
 export const handSet = signal<HandSet[]>([]);
 export const moved = signal<{ number: number; km: number }[]>([]);
 export const trial = signal<Trial | null>(null);
+/// The trial that tables show: that of the run, a frame later.
+export const drawn = signal<Trial | null>(null);
 export const kept = signal<Trial | null>(null);
 export const problem = signal<string | null>(null);
 
@@ -37,11 +39,13 @@ async function ask(body: unknown, tries = 0) {
   request = mine;
   try {
     const answer = await send<Trial>("POST", "/plan", body, mine.signal);
-    requestAnimationFrame(() => {
-      if (request !== mine) return;
+    if (request !== mine) return;
+    batch(() => {
       trial.value = answer;
       problem.value = null;
     });
+    // What is read rather than watched follows once the run is drawn.
+    requestAnimationFrame(() => setTimeout(() => { if (trial.value === answer) drawn.value = answer; }));
   } catch (error) {
     if (mine.signal.aborted || !(error instanceof Refused)) return;
     // The program still works on what nobody wants any more: ask again, soon.
