@@ -102,7 +102,7 @@ fn a_flood_of_messages_without_their_last_packet_is_bounded_and_counted() {
 }
 
 #[test]
-fn a_flood_of_trouble_codes_is_bounded() {
+fn a_flood_of_trouble_codes_is_bounded_and_counted() {
     let mut chance = Chance(11);
     let mut text = String::new();
     for at in 0..200_000 {
@@ -120,6 +120,7 @@ fn a_flood_of_trouble_codes_is_bounded() {
     });
     assert_eq!(read.unwrap().0.frames, 200_000);
     assert_eq!(tally.codes.len(), 4096);
+    assert!(tally.losses.of(Loss::TooManyCodes) > 190_000, "{:?}", tally.losses);
     assert_bounded(200);
 }
 

@@ -111,12 +111,7 @@ fn a_file_cut_off_keeps_what_was_whole_and_says_so() {
 fn a_broken_packed_block_loses_its_own_frames_only() {
     let mut bytes = fixture("frames-listed.mf4");
     // The second packed block: a byte in the middle of what is packed.
-    let blocks: Vec<usize> = bytes
-        .windows(4)
-        .enumerate()
-        .filter(|(_, four)| four == b"##DZ")
-        .map(|(at, _)| at)
-        .collect();
+    let blocks = blocks(&bytes, *b"##DZ");
     bytes[blocks[1] + 60] ^= 0xFF;
     let read = all(bytes);
     assert_eq!(read.losses.of(Loss::Corrupt), 1, "{:?}", read.losses);
@@ -141,10 +136,52 @@ fn files_without_frames_say_what_they_hold_and_what_to_do() {
     assert!(error(b"MDF     ".to_vec()).contains("ends inside its header"));
 }
 
+/// Where blocks of a name begin.
+fn blocks(bytes: &[u8], name: [u8; 4]) -> Vec<usize> {
+    bytes.windows(4).enumerate().filter(|(_, four)| *four == name).map(|(at, _)| at).collect()
+}
+
+#[test]
+fn blocks_of_values_are_read_as_records_where_there_are_no_marks_of_validity() {
+    let mut bytes = fixture("frames-plain.mf4");
+    for at in blocks(&bytes, *b"##DT") {
+        bytes[at + 3] = b'V';
+    }
+    assert_same(&all(bytes.clone()).frames, &written());
+    // Six links and thirty-two bytes of what a group says before: one byte of marks a record.
+    for at in blocks(&bytes, *b"##CG") {
+        bytes[at + 24 + 48 + 28] = 1;
+    }
+    let said = read_bytes(bytes).unwrap_err().to_string();
+    assert!(said.contains("marks of validity are stored apart"), "{said}");
+}
+
+#[test]
+fn other_ways_of_storing_are_refused_with_what_to_do() {
+    let mut bytes = fixture("frames-deflate.mf4");
+    let at = blocks(&bytes, *b"##DZ")[0];
+    bytes[at + 26] = 2;
+    let said = read_bytes(bytes).unwrap_err().to_string();
+    assert!(said.contains("number 2") && said.contains("packed by deflate"), "{said}");
+    let mut bytes = fixture("frames-plain.mf4");
+    let at = blocks(&bytes, *b"##CG")[0];
+    bytes[at + 24 + 48 + 16] |= 8;
+    let said = read_bytes(bytes).unwrap_err().to_string();
+    assert!(said.contains("column by column; save it again by records"), "{said}");
+}
+
+#[test]
+fn a_group_by_linear_time_in_whole_numbers_is_exact() {
+    let read = all(fixture("frames-mixed.mf4"));
+    for (read, written) in read.frames.iter().zip(&written()) {
+        assert_eq!(read.time, written.time);
+    }
+}
+
 #[test]
 fn a_packed_block_too_large_is_refused_with_its_place() {
     let mut bytes = fixture("frames-deflate.mf4");
-    let at = bytes.windows(4).position(|four| four == b"##DZ").unwrap();
+    let at = blocks(&bytes, *b"##DZ")[0];
     bytes[at + 32..at + 40].copy_from_slice(&(1_u64 << 30).to_le_bytes());
     let said = read_bytes(bytes).unwrap_err().to_string();
     assert!(said.contains(&format!("at byte {at} unpacks to 1073741824 bytes")), "{said}");

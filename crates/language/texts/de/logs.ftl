@@ -14,6 +14,7 @@ logs-loss-duplicate = derselbe Rahmen noch einmal: { $count }
 logs-loss-broken_message = Nachrichten in Paketen, die nie ganz wurden: { $count }
 logs-loss-short_group = Gruppen, zu kurz für ein Signal: { $count }
 logs-loss-too_many_senders = Rahmen von Kennungen über die unterschiedenen hinaus: { $count }
+logs-loss-too_many_codes = Fehlercodes über die unterschiedenen hinaus: { $count }
 logs-line = Zeile { $line }
 logs-byte = Byte { $byte }
 logs-more-bad = und weitere

@@ -26,6 +26,7 @@ logs-loss-duplicate = the same frame again: { $count }
 logs-loss-broken_message = messages in packets that never became whole: { $count }
 logs-loss-short_group = groups too short for a signal: { $count }
 logs-loss-too_many_senders = frames of identifiers beyond those told apart: { $count }
+logs-loss-too_many_codes = trouble codes beyond those told apart: { $count }
 logs-line = line { $line }
 logs-byte = byte { $byte }
 logs-more-bad = and more

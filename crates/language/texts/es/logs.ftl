@@ -14,6 +14,7 @@ logs-loss-duplicate = la misma trama otra vez: { $count }
 logs-loss-broken_message = mensajes en paquetes que nunca se completaron: { $count }
 logs-loss-short_group = grupos demasiado cortos para una señal: { $count }
 logs-loss-too_many_senders = tramas de identificadores de más, no distinguidos: { $count }
+logs-loss-too_many_codes = códigos de falla de más, no distinguidos: { $count }
 logs-line = línea { $line }
 logs-byte = byte { $byte }
 logs-more-bad = y más

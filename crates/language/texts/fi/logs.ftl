@@ -14,6 +14,7 @@ logs-loss-duplicate = sama kehys uudelleen: { $count }
 logs-loss-broken_message = pakettiviestejä, jotka eivät tulleet kokonaisiksi: { $count }
 logs-loss-short_group = ryhmiä, jotka ovat liian lyhyitä signaalille: { $count }
 logs-loss-too_many_senders = kehyksiä, joiden tunnisteita ei enää eroteltu: { $count }
+logs-loss-too_many_codes = vikakoodeja, joita ei enää eroteltu: { $count }
 logs-line = rivi { $line }
 logs-byte = tavu { $byte }
 logs-more-bad = ja lisää

@@ -14,6 +14,7 @@ logs-loss-duplicate = la même trame encore : { $count }
 logs-loss-broken_message = messages en paquets jamais complétés : { $count }
 logs-loss-short_group = groupes trop courts pour un signal : { $count }
 logs-loss-too_many_senders = trames d'identificateurs au-delà de ceux distingués : { $count }
+logs-loss-too_many_codes = codes de panne au-delà de ceux distingués : { $count }
 logs-line = ligne { $line }
 logs-byte = octet { $byte }
 logs-more-bad = et d'autres

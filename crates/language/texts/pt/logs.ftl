@@ -14,6 +14,7 @@ logs-loss-duplicate = o mesmo quadro de novo: { $count }
 logs-loss-broken_message = mensagens em pacotes que nunca se completaram: { $count }
 logs-loss-short_group = grupos curtos demais para um sinal: { $count }
 logs-loss-too_many_senders = quadros de identificadores além dos distinguidos: { $count }
+logs-loss-too_many_codes = códigos de falha além dos distinguidos: { $count }
 logs-line = linha { $line }
 logs-byte = byte { $byte }
 logs-more-bad = e mais

@@ -14,6 +14,7 @@ logs-loss-duplicate = samma ram igen: { $count }
 logs-loss-broken_message = meddelanden i paket som aldrig blev hela: { $count }
 logs-loss-short_group = grupper för korta för en signal: { $count }
 logs-loss-too_many_senders = ramar med fler identifierare än som hålls isär: { $count }
+logs-loss-too_many_codes = fler felkoder än som hålls isär: { $count }
 logs-line = rad { $line }
 logs-byte = byte { $byte }
 logs-more-bad = och fler

@@ -32,11 +32,13 @@ pub enum Loss {
     ShortGroup,
     /// One identifier more than are told apart.
     TooManySenders,
+    /// One trouble code more than are told apart.
+    TooManyCodes,
 }
 
 impl Loss {
     /// Every kind.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 12] = [
         Self::Malformed,
         Self::Truncated,
         Self::Corrupt,
@@ -48,6 +50,7 @@ impl Loss {
         Self::BrokenMessage,
         Self::ShortGroup,
         Self::TooManySenders,
+        Self::TooManyCodes,
     ];
 
     /// Whether the record itself was bad, rather than of a kind that holds no J1939 data.
@@ -69,6 +72,7 @@ impl Loss {
             Self::BrokenMessage => "broken_message",
             Self::ShortGroup => "short_group",
             Self::TooManySenders => "too_many_senders",
+            Self::TooManyCodes => "too_many_codes",
         }
     }
 }

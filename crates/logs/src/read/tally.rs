@@ -71,7 +71,7 @@ pub struct Tally {
     others: BTreeMap<(Pgn, SourceAddress), (u64, usize)>,
     /// Trouble codes with who sent them.
     pub codes: BTreeSet<(SourceAddress, TroubleCode)>,
-    /// Messages of groups too short for a signal.
+    /// Messages of groups too short for a signal, and trouble codes beyond those told apart.
     pub losses: Losses,
     /// Vehicle identification, as sent; shown only where it was asked for.
     pub identification: BTreeMap<SourceAddress, String>,
@@ -105,8 +105,11 @@ impl Tally {
             *other = (other.0 + 1, other.1.max(row.data.len()));
         }
         for code in trouble_codes(&row.data).into_iter().flat_map(|(_, codes)| codes) {
+            let code = (row.source, code);
             if self.codes.len() < MOST_CODES {
-                self.codes.insert((row.source, code));
+                self.codes.insert(code);
+            } else if !self.codes.contains(&code) {
+                self.losses.count(Loss::TooManyCodes);
             }
         }
     }
