@@ -4,7 +4,7 @@ use view::{BandView, LegEffectsView, LegWayView, PlanView};
 
 use super::style::{FULL, LOOKS};
 use super::{EDGE, Place};
-use crate::strip::{ChartError, Reader, Scale, fitted};
+use crate::strip::{ChartError, Reader, Scale, broken, fitted};
 use crate::svg::{Anchor, Frame, Svg, Type, at, solid};
 
 /// Height of a line.
@@ -91,8 +91,13 @@ fn panel(
     let ends = all.flat_map(|band| [band.low, band.high]).chain([1.0]);
     let x = Scale::over(ends, 0.1, (frame.left + 4.0, frame.right - 4.0)).with_air(0.03, 0.05);
     let size = if frame.width() < 200.0 { 11.0 } else { 13.0 };
-    let head = fitted(&reader.word(key)?, frame.width() + BETWEEN - 6.0, size, true);
-    svg.text(at(frame.left, frame.top - 30.0), &head, Type::of_size(size).bold());
+    // Bold letters are wider than those that lines are broken by.
+    let head = broken(&reader.word(key)?, 0.93 * (frame.width() + BETWEEN - 6.0), size);
+    let first = frame.top - if head.len() > 1 { 33.0 } else { 30.0 };
+    for (index, line) in head.iter().enumerate() {
+        let place = at(frame.left, first + 13.0 * index as f64);
+        svg.text(place, line, Type::of_size(size).bold());
+    }
     let look = Type::of_size(11.0).anchored(Anchor::Middle);
     for (value, digits) in x.ticks(4, reader.format) {
         let place = x.at(value);
