@@ -14,7 +14,7 @@ caution-ice = Ne pas baisser la pression pour gagner de l'adhérence sur la glac
 caution-speed = Rester sous le plafond de vitesse. Monter la pression d'abord, accélérer ensuite.
 caution-lower-cap-first = Ralentir au plafond de vitesse plus bas avant de commencer à baisser la pression.
 caution-wait-complete = Chargé, ne pas repartir avant la fin du changement sur tous les circuits.
-caution-hold-limit = À la limite de maintien, arrêter ou monter la pression.
+caution-hold-limit = À la limite de maintien, s'arrêter ou monter la pression.
 caution-brakes-first = Les freins passent en premier pour l'air. Pas de gonflage dans une longue descente ni juste avant.
 caution-supply-low = L'alimentation peut tomber à { $pressure } sur ce transport.
 caution-unapproved = Sur papier pour les chauffeurs, une case non approuvée montre la pression de route ou un tiret.
@@ -55,7 +55,7 @@ caution-not-driven = Le transport ne peut pas rouler tel que relevé : { $reason
 # Après une perte de pression rapide, dans cet ordre.
 caution-loss-stop-filling = Après une perte rapide : arrêter le gonflage depuis la cabine.
 caution-loss-slow = Ralentir doucement. Pas de coup de frein ni de volant.
-caution-loss-stop = Arrêter sur un sol ferme. Caler les roues. Se rendre visible.
+caution-loss-stop = S'arrêter sur un sol ferme. Caler les roues. Se rendre visible.
 caution-loss-look = Regarder du côté de la bande de roulement, à distance.
 caution-loss-stay-away = Fumée, gonflement, chaleur, odeur de brûlé, foudre ou ligne électrique : s'éloigner et appeler.
 caution-loss-isolate = Fermer des bouts d'essieu seulement après cela.

@@ -1,13 +1,13 @@
 # L'appel de la route.
 now-go = ROULER, PAS PLUS VITE QUE { $speed }
-now-go-slow = PAS PLUS VITE QUE { $speed }, ET SEULEMENT JUSQU'À LA RÉPARATION
+now-go-slow = PAS PLUS VITE QUE { $speed }, ET SEULEMENT JUSQU'AU LIEU DE RÉPARATION
 now-walk = AU PAS, HORS DE LA ROUTE. PUIS MESURER LA PRESSION.
 now-stop = ARRÊTER
 
 now-how-far = Jusqu'où
 now-far-nowhere = pas du tout avant réparation
 now-far-off-the-road = hors de la route jusqu'à l'endroit sûr le plus proche, pas plus loin
-now-far-hold = { $limit }; puis arrêter ou monter la pression
+now-far-hold = { $limit }; puis s'arrêter ou monter la pression
 now-far-next-stop = jusqu'au prochain arrêt; mesurer de nouveau là
 now-truck = Camion
 now-truck-unit = unité { $unit }, { $combination }, transport { $haul }
@@ -32,8 +32,8 @@ now-reason-kept-as-surveyed = { $axle_group } : non mesuré; pris aux { $kept } 
 now-reason-under-service-share = { $axle_group } : { $cold } à froid font { $share } des { $needed } qu'il faut à sa charge au pas. À 80 % ou moins, ne pas gonfler.
 now-reason-too-soft = { $axle_group } : { $cold } à froid est trop mou pour toute vitesse avec cette charge; le moins est { $needed } à froid.
 now-reason-too-soft-approved = { $axle_group } : { $cold } à froid est sous { $needed }, le moins dont le fabricant du pneu ou une norme répond pour cette charge.
-now-reason-nothing-approved = { $axle_group } : à { $cold } à froid, personne ne répond d'une vitesse avec cette charge.
-now-reason-cannot-be-reached = { $axle_group } : { $reading } n'est pas au-dessus de { $closes }, où ses valves de roue se ferment. L'air de la cabine ne l'atteint pas.
+now-reason-nothing-approved = { $axle_group } : à { $cold } à froid, personne ne répond d'aucune vitesse avec cette charge.
+now-reason-cannot-be-reached = { $axle_group } : { $reading } n'est pas au-dessus de { $closes }, où ses valves de roue se ferment. Le gonflage depuis la cabine ne l'atteint pas.
 now-reason-above-highest = { $axle_group } : { $cold } à froid dépasse le plus haut, { $highest } ({ $governed_by }). Baisser avant de continuer.
 now-reason-mates-differ = { $axle_group } : les pneus jumelés diffèrent de { $difference }; 5 psi (34 kPa) est le plus permis. Le plus mou compte.
 now-reason-overloaded = { $axle_group } : il porte { $load }, plus que les { $highest } qu'il supporte. Aucune pression n'y remédie.
@@ -42,7 +42,7 @@ now-reason-sets-the-speed = { $axle_group } fixe la vitesse. Juste au-dessus : {
 now-reason-load-unknown = Personne ne connaît la charge : il doit tenir dans tout état de charge, { $load_state } étant le plus lourd.
 now-reason-warmth-unknown = Personne n'a dit si les pneus étaient froids : ils comptent comme chauds, donc plus mous que la lecture.
 now-reason-ran-last-hour = Il a roulé dans la dernière heure : aucun pneu n'est froid, quoi qu'on ait dit.
-now-reason-trailer-unknown = Personne ne connaît la remorque : il lui faut la pression de route à toute vitesse.
+now-reason-trailer-unknown = Personne ne connaît la remorque : il lui faut la pression de route à n'importe quelle vitesse.
 now-reason-trailer-left-low = La remorque a été laissée à basse pression : monter la pression et comparer au plan avant de bouger.
 now-reason-trailer-left-shut = La remorque a été laissée bouts d'essieu fermés : les ouvrir et comparer au plan avant de bouger.
 now-reason-trailer-other-tires = La remorque a d'autres pneus; ceux-ci ont été jugés.
@@ -71,7 +71,7 @@ now-check-ask-again = Puis redemander avec ce que montre le manomètre.
 
 # La même chose en tableau pour une carte.
 now-table-title = Vitesse la plus haute selon le manomètre, transport { $haul }
-now-table-cold = Pour pneus froids : à l'arrêt depuis trois heures, ou déplacés d'un mille au plus.
+now-table-cold = Pour pneus froids : à l'arrêt depuis trois heures, ou déplacés d'un mille (1,6 km) au plus.
 now-table-warm = Pour pneus chauds.
 now-table-not-known = Pour des pneus dont personne ne sait s'ils sont froids : ils comptent comme chauds.
 now-table-how = Le circuit le plus lent compte. – : ne pas rouler; trop mou au-dessus de la première vitesse d'une colonne, trop dur sous la dernière. Lecture entre deux lignes : prendre la plus molle, et un tiret comme un tiret.
