@@ -25,7 +25,7 @@ caution-reads-only = Dieses Programm liest Fahrzeuge nur aus. Es sendet ihnen ni
 
 # Hinweise eines Plans mit ihren Zahlen. Felder stehen in einer Liste.
 caution-needs-approval = Braucht vor der Fahrt die Freigabe des Reifenherstellers – { $cells }.
-caution-under-recommended = Bei 80 % oder weniger von { $recommended }, was der Reifenhersteller als empfohlen zählt. Nach 29 CFR 1910.177, wie wir es lesen, lassen ausgebildete Leute einen solchen Reifen ganz leer und prüfen ihn, bevor das Rad abgenommen wird – { $cells }.
+caution-under-recommended = Bei 80 % oder weniger von { $recommended }, was der Reifenhersteller als empfohlen zählt. Nach 29 CFR 1910.177, wie wir es lesen, lassen ausgebildete Leute aus einem solchen Reifen alle Luft ab und prüfen ihn, bevor das Rad abgenommen wird – { $cells }.
 caution-not-possible = Nicht möglich, und für diesen Transport nicht gewünscht – { $cells }.
 caution-not-possible-wanted = Nicht möglich, obwohl dieser Transport es wünscht – { $cells }.
 caution-slower-rung-used = { $load_state }: { $wanted } ist nicht möglich; stattdessen gilt { $rung }.
