@@ -40,7 +40,7 @@ caution-held-too-long-in-time = { $load_state }: { $rung } se mantiene { $time }
 caution-kept-low = { $load_state }: de { $from } a { $to } el camión sigue en { $rung }; subir a { $wanted } no terminaría en ese trecho.
 caution-compressor-over-limit = El compresor trabaja { $longest } sin pausa; su límite es { $limit }.
 caution-supply-touches-brakes = El suministro cae a { $lowest }; a { $threshold } se corta el aire de los neumáticos para que los frenos conserven el suyo.
-caution-crossfall-not-assessed = { $load_state }: no se conoce la altura de la carga, así que el peralte no suma nada al lado bajo. Desconocido no es seguro: mídala.
+caution-crossfall-not-assessed = { $load_state }: no se conoce la altura de la carga, así que la pendiente transversal no suma nada al lado bajo. Desconocido no es seguro: mídala.
 caution-estimated-weight = Pesos estimados, no pesados: { $groups }.
 caution-body-raised = { $load_state }: la tolva está levantada. Ningún escalón bajo, suelo firme y nivelado, sin girar; bájela antes de seguir.
 caution-treated-as = { $load_state }: no se conocen sus cargas; se usan las de { $other_state }. Péselo.
@@ -50,7 +50,7 @@ caution-approval-rim-changed = { $tire }: su aprobación ({ $document }) se dio 
 caution-lead-fits-only-nominally = Punto de cambio { $number } en { $place }: más de un viaje de cada diez no termina donde debe.
 caution-wheel-valves-shut-early = { $channel }: con el mayor frío, las válvulas de rueda se cierran antes de llegar al escalón más bajo.
 caution-driving-habits = Se supone cuánto frena, tira y dobla el conductor (práctica común, sin fuente).
-caution-not-driven = El acarreo no se puede recorrer como está levantado: { $reason }.
+caution-not-driven = El acarreo no se puede recorrer según el levantamiento: { $reason }.
 
 # Tras una pérdida rápida de presión, en este orden.
 caution-loss-stop-filling = Tras una pérdida rápida: deje de inflar desde la cabina.

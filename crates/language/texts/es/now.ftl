@@ -33,7 +33,7 @@ now-reason-under-service-share = { $axle_group }: { $cold } en frío son { $shar
 now-reason-too-soft = { $axle_group }: { $cold } en frío es muy blando para cualquier velocidad con esta carga; lo mínimo es { $needed } en frío.
 now-reason-too-soft-approved = { $axle_group }: { $cold } en frío está bajo { $needed }, lo mínimo que el fabricante del neumático o una norma respalda con esta carga.
 now-reason-nothing-approved = { $axle_group }: con { $cold } en frío nadie respalda ninguna velocidad con esta carga.
-now-reason-cannot-be-reached = { $axle_group }: { $reading } no supera { $closes }, donde se cierran sus válvulas de rueda. El aire de la cabina no le llega.
+now-reason-cannot-be-reached = { $axle_group }: { $reading } no supera { $closes }, donde se cierran sus válvulas de rueda. El inflado desde la cabina no le llega.
 now-reason-above-highest = { $axle_group }: { $cold } en frío supera la más alta, { $highest } ({ $governed_by }). Bájela antes de seguir.
 now-reason-mates-differ = { $axle_group }: los neumáticos duales difieren en { $difference }; 5 psi (34 kPa) es lo máximo. Cuenta el más blando.
 now-reason-overloaded = { $axle_group }: lleva { $load }, más que los { $highest } que resiste. Ninguna presión lo arregla.
@@ -42,7 +42,7 @@ now-reason-sets-the-speed = { $axle_group } fija la velocidad. Lo que sigue por 
 now-reason-load-unknown = Nadie conoce la carga: debe resistir todo estado de carga, { $load_state } el más pesado.
 now-reason-warmth-unknown = Nadie dijo si los neumáticos estaban fríos: cuentan como calientes, o sea más blandos que la lectura.
 now-reason-ran-last-hour = Anduvo en la última hora: ningún neumático está frío, se haya dicho lo que se haya dicho.
-now-reason-trailer-unknown = Nadie conoce el remolque: necesita la presión de carretera a toda velocidad.
+now-reason-trailer-unknown = Nadie conoce el remolque: necesita la presión de carretera a cualquier velocidad.
 now-reason-trailer-left-low = El remolque quedó con presión baja: súbala y compare con el plan antes de moverlo.
 now-reason-trailer-left-shut = El remolque quedó con las puntas de eje cerradas: ábralas y compare con el plan antes de moverlo.
 now-reason-trailer-other-tires = El remolque tiene otros neumáticos; se juzgaron esos.
@@ -71,7 +71,7 @@ now-check-ask-again = Después pregunte otra vez con lo que marca el manómetro.
 
 # Lo mismo como tabla para una tarjeta.
 now-table-title = Velocidad más alta según el manómetro, acarreo { $haul }
-now-table-cold = Para neumáticos fríos: detenidos tres horas, o movidos una milla como máximo.
+now-table-cold = Para neumáticos fríos: detenidos tres horas, o movidos una milla (1,6 km) como máximo.
 now-table-warm = Para neumáticos calientes.
 now-table-not-known = Para neumáticos de los que nadie sabe si están fríos: cuentan como calientes.
 now-table-how = Cuenta el circuito más lento. –: no conduzca; muy blando encima de la primera velocidad de una columna, muy duro bajo la última. Lectura entre dos filas: tome la más blanda, y un guion como guion.
