@@ -8,7 +8,7 @@ caution-maker-approves = O fabricante do pneu aprova as pressões. Um número aq
 caution-law-decides = A lei local e a autoridade rodoviária decidem o que pode rodar em suas vias.
 caution-trained-people = Serviço em rodas, aros e freios é para pessoas treinadas e habilitadas.
 caution-rollover = O risco de tombamento não é avaliado.
-caution-side-slope = Nenhum degrau baixo em rampa lateral ou curvas fechadas.
+caution-side-slope = Nenhum degrau baixo em inclinação lateral ou curvas fechadas.
 caution-tipping = Nenhum degrau baixo ao bascular ou içar.
 caution-ice = Não baixe a pressão para ganhar aderência em gelo ou neve dura.
 caution-speed = Fique abaixo do teto de velocidade. Primeiro suba a pressão, depois acelere.
@@ -50,7 +50,7 @@ caution-approval-rim-changed = { $tire }: a aprovação ({ $document }) foi dada
 caution-lead-fits-only-nominally = Ponto de mudança { $number } em { $place }: mais de uma viagem em dez não termina onde deve.
 caution-wheel-valves-shut-early = { $channel }: no maior frio, as válvulas de roda fecham antes de chegar ao degrau mais baixo.
 caution-driving-habits = O quanto o motorista freia, traciona e faz curvas é suposto (prática comum, sem fonte).
-caution-not-driven = O transporte não pode ser rodado como levantado: { $reason }.
+caution-not-driven = O transporte não pode ser rodado segundo o levantamento: { $reason }.
 
 # Depois de uma perda rápida de pressão, nesta ordem.
 caution-loss-stop-filling = Depois de uma perda rápida: pare de encher pela cabine.

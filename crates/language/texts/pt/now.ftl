@@ -1,7 +1,7 @@
 # A chamada da estrada.
 now-go = SIGA, NÃO MAIS RÁPIDO QUE { $speed }
 now-go-slow = NÃO MAIS RÁPIDO QUE { $speed }, E SÓ ATÉ ONDE SE POSSA CONSERTAR
-now-walk = A PASSO, FORA DA ESTRADA. DEPOIS MEÇA A PRESSÃO.
+now-walk = A PASSO DE HOMEM, FORA DA ESTRADA. DEPOIS MEÇA A PRESSÃO.
 now-stop = PARE
 
 now-how-far = Até onde
@@ -29,11 +29,11 @@ now-needed = Necessário
 # Por quê.
 now-reason-not-gauged = { $axle_group }: ninguém mediu. O que não se sabe não conta como bom.
 now-reason-kept-as-surveyed = { $axle_group }: não medido; tomado nos { $kept } a frio que o levantamento dá.
-now-reason-under-service-share = { $axle_group }: { $cold } a frio são { $share } dos { $needed } que a carga precisa a passo. Com 80 % ou menos, não encha.
+now-reason-under-service-share = { $axle_group }: { $cold } a frio são { $share } dos { $needed } que a carga precisa a passo de homem. Com 80 % ou menos, não encha.
 now-reason-too-soft = { $axle_group }: { $cold } a frio é mole demais para qualquer velocidade com esta carga; o mínimo é { $needed } a frio.
 now-reason-too-soft-approved = { $axle_group }: { $cold } a frio está abaixo de { $needed }, o mínimo que o fabricante do pneu ou uma norma garante com esta carga.
 now-reason-nothing-approved = { $axle_group }: com { $cold } a frio ninguém garante velocidade alguma com esta carga.
-now-reason-cannot-be-reached = { $axle_group }: { $reading } não passa de { $closes }, onde as válvulas de roda fecham. O ar da cabine não chega lá.
+now-reason-cannot-be-reached = { $axle_group }: { $reading } não passa de { $closes }, onde as válvulas de roda fecham. O enchimento pela cabine não chega lá.
 now-reason-above-highest = { $axle_group }: { $cold } a frio passa da maior, { $highest } ({ $governed_by }). Baixe antes de seguir.
 now-reason-mates-differ = { $axle_group }: os pneus do rodado duplo diferem em { $difference }; 5 psi (34 kPa) é o máximo. Conta o mais mole.
 now-reason-overloaded = { $axle_group }: leva { $load }, mais que os { $highest } que suporta. Nenhuma pressão resolve.
@@ -42,7 +42,7 @@ now-reason-sets-the-speed = { $axle_group } define a velocidade. O seguinte acim
 now-reason-load-unknown = Ninguém conhece a carga: precisa aguentar todo estado de carga, { $load_state } o mais pesado.
 now-reason-warmth-unknown = Ninguém disse se os pneus estavam frios: contam como quentes, ou seja, mais moles que a leitura.
 now-reason-ran-last-hour = Rodou na última hora: nenhum pneu está frio, diga-se o que for.
-now-reason-trailer-unknown = Ninguém conhece o reboque: precisa da pressão de estrada em toda velocidade.
+now-reason-trailer-unknown = Ninguém conhece o reboque: precisa da pressão de estrada em qualquer velocidade.
 now-reason-trailer-left-low = O reboque ficou com pressão baixa: suba e compare com o plano antes de mover.
 now-reason-trailer-left-shut = O reboque ficou com as pontas de eixo fechadas: abra e compare com o plano antes de mover.
 now-reason-trailer-other-tires = O reboque tem outros pneus; esses foram julgados.
