@@ -13,7 +13,7 @@ caution-tipping = Ei matalaa porrasta kipatessa tai nostettaessa.
 caution-ice = Älä laske painetta pidon vuoksi jäällä tai kovalla lumella.
 caution-speed = Pysy nopeuskaton alla. Nosta ensin paine, aja vasta sitten kovempaa.
 caution-lower-cap-first = Hidasta alempaan nopeuskattoon ennen kuin alat laskea painetta.
-caution-wait-complete = Älä lähde kuormattuna liikkeelle ennen kuin muutos on valmis jokaisessa ilmapiirissä.
+caution-wait-complete = Älä lähde kuormattuna liikkeelle ennen kuin muutos on valmis jokaisessa paineilmapiirissä.
 caution-hold-limit = Pitorajalla pysähdy tai nosta paine.
 caution-brakes-first = Jarruilla on ensioikeus ilmaan. Ei paineen nostoa pitkässä alamäessä eikä juuri ennen sitä.
 caution-supply-low = Syöttöpaine voi laskea tällä kuljetuksella: { $pressure }.
@@ -40,7 +40,7 @@ caution-held-too-long-in-time = { $load_state }: { $rung } pidetään { $time },
 caution-kept-low = { $load_state }: välillä { $from } – { $to } auto pysyy portaalla { $rung }; nosto portaalle { $wanted } ei valmistuisi sillä välillä.
 caution-compressor-over-limit = Kompressori käy { $longest } tauotta; sen raja on { $limit }.
 caution-supply-touches-brakes = Syöttöpaine laskee: { $lowest }; kun se on { $threshold }, rengasilma katkeaa, jotta jarruille jää omansa.
-caution-crossfall-not-assessed = { $load_state }: kuorman korkeutta ei tiedetä, joten sivukaltevuus ei lisää mitään alapuolelle. Tuntematon ei ole turvallinen: mittaa se.
+caution-crossfall-not-assessed = { $load_state }: kuorman korkeutta ei tiedetä, joten sivukaltevuus ei lisää mitään alemmalle puolelle. Tuntematon ei ole turvallinen: mittaa se.
 caution-estimated-weight = Painot on arvioitu, ei punnittu: { $groups }.
 caution-body-raised = { $load_state }: lava on ylhäällä. Ei matalaa porrasta, tasainen kova maa, ei kääntymistä; laske lava ennen ajoa.
 caution-treated-as = { $load_state }: kuormia ei tiedetä, joten käytetään tilan { $other_state } kuormia. Punnitse.
@@ -50,7 +50,7 @@ caution-approval-rim-changed = { $tire }: hyväksyntä ({ $document }) annettiin
 caution-lead-fits-only-nominally = Vaihtokohta { $number } kohdassa { $place }: useampi kuin joka kymmenes ajo ei ole valmis siellä, missä sen pitää.
 caution-wheel-valves-shut-early = { $channel }: kylmimmällä pyöräventtiilit sulkeutuvat ennen kuin alin porras on saavutettu.
 caution-driving-habits = Kuljettajan jarrutus-, veto- ja kaarreajotapa on oletettu (yleinen käytäntö, ei lähdettä).
-caution-not-driven = Kuljetusta ei voi ajaa kartoitettuna: { $reason }.
+caution-not-driven = Kuljetusta ei voi ajaa niin kuin se on kartoitettu: { $reason }.
 
 # Nopean painehäviön jälkeen, tässä järjestyksessä.
 caution-loss-stop-filling = Nopean painehäviön jälkeen: lopeta täyttö ohjaamosta.
