@@ -14,7 +14,7 @@ mod effects;
 pub mod html;
 pub mod paper;
 pub mod quantities;
-mod refusal;
+pub mod refusal;
 pub mod rolls_easiest;
 mod strip;
 mod svg;

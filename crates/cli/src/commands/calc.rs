@@ -1,5 +1,7 @@
 //! `airtide calc`
 
+use report::refusal::in_units;
+
 use crate::args::{CalcArgs, GlobalArgs};
 use crate::calc;
 use crate::outcome::{Failure, Outcome};
@@ -12,11 +14,22 @@ pub(super) fn run(
     terminal: Terminal,
 ) -> Result<Outcome, Failure> {
     let words = Words::of_call(global)?;
-    let answer = calc::answer(&args.topic, &words)?;
+    let answer =
+        calc::answer(&args.topic, &words).map_err(|failure| in_their_units(failure, &words))?;
     if global.json {
         terminal.document(&answer.document(&words))?;
     } else {
         terminal.data(&answer.page(&words))?;
     }
     Ok(Outcome::Done)
+}
+
+/// What an equation says where it has no answer, its numbers in the units of the reader.
+fn in_their_units(failure: Failure, words: &Words) -> Failure {
+    match failure {
+        Failure::Input(error) => {
+            Failure::input(anyhow::Error::msg(in_units(&format!("{error:#}"), &words.format)))
+        }
+        other => other,
+    }
 }

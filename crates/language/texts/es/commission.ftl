@@ -78,4 +78,4 @@ commission-fit-conductance = Conductancia, por circuito
 commission-fit-tire-volume = Volumen de neumáticos, por circuito
 commission-fit-sensors = Sensores verificados el
 commission-accepted = Aceptado: cada prueba aprobada.
-commission-not-accepted = No aceptado: solo presión de ruta hasta aprobar las pruebas fallidas.
+commission-not-accepted = No aceptado: solo presión de carretera hasta aprobar las pruebas fallidas.

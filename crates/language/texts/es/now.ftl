@@ -71,7 +71,7 @@ now-check-ask-again = Después pregunte otra vez con lo que marca el manómetro.
 
 # Lo mismo como tabla para una tarjeta.
 now-table-title = Velocidad más alta según el manómetro, acarreo { $haul }
-now-table-cold = Para neumáticos fríos: detenidos tres horas, o movidos una milla (1,6 km) como máximo.
+now-table-cold = Para neumáticos fríos: detenidos tres horas, o movidos una milla (1600 m) como máximo.
 now-table-warm = Para neumáticos calientes.
 now-table-not-known = Para neumáticos de los que nadie sabe si están fríos: cuentan como calientes.
 now-table-how = Cuenta el circuito más lento. –: no conduzca; muy blando encima de la primera velocidad de una columna, muy duro bajo la última. Lectura entre dos filas: tome la más blanda, y un guion como guion.

@@ -63,5 +63,5 @@ setup-check-numbers = Una segunda persona leyó cada número guardado y lo compa
 setup-check-unit = La unidad de la pantalla es la de esta hoja.
 setup-check-fixed = Los grupos sin circuito de aire tienen su presión fija, en frío, con manómetro de mano.
 setup-check-wheel-ends = Cada punta de eje está abierta, o anotada como cerrada con su razón.
-setup-check-selected = Está elegida la presión de ruta de la carga del camión, y cada circuito terminó.
+setup-check-selected = Está elegida la presión de carretera de la carga del camión, y cada circuito terminó.
 setup-check-card = La tarjeta del conductor en la cabina lleva el mismo número de plan que esta hoja.

@@ -11,7 +11,7 @@ plan-rung = Échelon
 plan-rungs = Échelons
 plan-speed-cap = Plafond de vitesse
 plan-hold-limit = Limite de maintien
-plan-hold-limit-both = { $time } ou { $distance }, selon ce qui vient en premier; puis arrêter ou monter la pression
+plan-hold-limit-both = { $time } ou { $distance }, selon ce qui vient en premier; puis s'arrêter ou augmenter la pression
 plan-no-hold-limit = sans limite
 plan-channel = Circuit d'air
 plan-axle-group = Groupe d'essieux
@@ -122,7 +122,7 @@ plan-channel-brief = Circuit
 plan-approval-brief-maker = fabricant
 plan-approval-brief-standard = norme
 plan-cell-not-possible = { $cell } est impossible : { $why }.
-plan-cell-hold = { $cell } : au plus { $distance } à la fois, selon la ligne du fabricant; puis arrêter ou monter la pression.
+plan-cell-hold = { $cell } : au plus { $distance } à la fois, selon la ligne du fabricant; puis s'arrêter ou augmenter la pression.
 plan-rung-unused = Ce transport n'utilise pas : { $rungs }.
 
 plan-more-cells = { $count ->

@@ -11,7 +11,7 @@ plan-rung = Steg
 plan-rungs = Steg
 plan-speed-cap = Hastighetstak
 plan-hold-limit = Hållgräns
-plan-hold-limit-both = { $time } eller { $distance }, det som kommer först; stanna eller höj sedan
+plan-hold-limit-both = { $time } eller { $distance }, det som kommer först; stanna eller höj trycket sedan
 plan-no-hold-limit = ingen gräns
 plan-channel = Luftkrets
 plan-axle-group = Axelgrupp
@@ -122,7 +122,7 @@ plan-channel-brief = Luftkrets
 plan-approval-brief-maker = tillverkaren
 plan-approval-brief-standard = standard
 plan-cell-not-possible = { $cell } går inte: { $why }.
-plan-cell-hold = { $cell }: högst { $distance } i taget, enligt tillverkarens rad; stanna eller höj sedan.
+plan-cell-hold = { $cell }: högst { $distance } i taget, enligt tillverkarens rad; stanna eller höj trycket sedan.
 plan-rung-unused = Den här transporten använder inte: { $rungs }.
 
 plan-more-cells = { $count ->

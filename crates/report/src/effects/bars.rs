@@ -4,7 +4,7 @@ use view::{BandView, LegEffectsView, LegWayView, PlanView};
 
 use super::style::{FULL, LOOKS};
 use super::{EDGE, Place};
-use crate::strip::{ChartError, Reader, Scale, broken, fitted};
+use crate::strip::{ChartError, Reader, Scale, broken, fitted, width};
 use crate::svg::{Anchor, Frame, Svg, Type, at, solid};
 
 /// Height of a line.
@@ -68,13 +68,16 @@ pub(super) fn draw(
         let run = reader.word(&format!("plan-{}", leg.run))?;
         let surface = leg.surface.replace(' ', "-");
         let surface = reader.word(&format!("chart-surface-{surface}"))?;
-        let run = fitted(&format!("{run}, {surface}"), room, 12.0, false);
-        svg.text(at(EDGE + 4.0, y + 34.0), &run, Type::of_size(12.0));
+        let run = format!("{run}, {surface}");
+        let fits = |size: &f64| width(&run, *size, false) <= room;
+        let size = [12.0, 11.0, 10.0].into_iter().find(fits).unwrap_or(10.0);
+        let run = fitted(&run, room, size, false);
+        svg.text(at(EDGE + 4.0, y + 34.0), &run, Type::of_size(size));
     }
-    let width = (across - EDGE - names - 2.0 * BETWEEN) / 3.0;
+    let panel_width = (across - EDGE - names - 2.0 * BETWEEN) / 3.0;
     for (index, (key, reads)) in PANELS.into_iter().enumerate() {
-        let left = names + index as f64 * (width + BETWEEN);
-        let frame = Frame { left, top, right: left + width, bottom };
+        let left = names + index as f64 * (panel_width + BETWEEN);
+        let frame = Frame { left, top, right: left + panel_width, bottom };
         panel(svg, reader, rows, (key, reads), frame)?;
     }
     Ok(())

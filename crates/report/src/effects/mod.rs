@@ -83,7 +83,7 @@ pub(crate) fn effects_bars(plan: &PlanView, reader: Reader<'_>) -> Result<String
     let rows = bars::rows(plan);
     let legend = style::Legend::of(reader, ON_PAPER)?;
     let top = 14.0 + legend.height() + HEADS;
-    let place = Place { width: ON_PAPER, top, names: 186.0 };
+    let place = Place { width: ON_PAPER, top, names: 214.0 };
     let height = place.top + rows.len() as f64 * bars::ROW + 6.0;
     let title = reader.word("chart-effects-title")?;
     let description = reader.word("chart-effects-description")?;

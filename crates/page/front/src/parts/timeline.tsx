@@ -75,7 +75,7 @@ function Charts({ series }: { series: SeriesEntry }) {
         <button onClick={() => move(-0.5)} aria-label={t("page-zoom-back")}>←</button>
         <button onClick={() => move(0.5)} aria-label={t("page-zoom-on")}>→</button>
         <button onClick={() => setSpan(whole)}>{t("page-zoom-whole")}</button>
-        <output data-span={`${span[0]}:${span[1]}`}>{clock(span[0])} – {clock(span[1])}</output>
+        <output data-span={`${span[0]}:${span[1]}`} data-drawn={window_ ? `${window_.time[0]}:${window_.time[window_.time.length - 1]}` : ""}>{clock(span[0])} – {clock(span[1])}</output>
       </div>
       {problem && <p class="wrong" role="alert">{problem}</p>}
       {window_ && kinds.map((kind) => <Chart key={kind.unit} series={series} kind={kind} window_={window_} zoomTo={(from, to) => setSpan(clamped(from, to, whole))} placeColumn={placeColumn} />)}
