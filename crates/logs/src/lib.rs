@@ -13,6 +13,7 @@ pub mod definitions;
 pub mod encode;
 pub mod frame;
 pub mod identifier;
+pub mod measured;
 #[cfg(feature = "files")]
 pub mod read;
 pub mod series;

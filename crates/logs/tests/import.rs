@@ -8,7 +8,7 @@ use std::path::Path;
 
 use arrow_array::RecordBatch;
 use arrow_array::cast::AsArray;
-use arrow_array::types::{Float32Type, TimestampMicrosecondType, UInt8Type};
+use arrow_array::types::{Float32Type, TimestampMicrosecondType, UInt8Type, UInt32Type};
 use logs::read::{Input, Log, Options};
 use logs::store::{Choice, Import, ImportError, Imported};
 use logs::{Definitions, SourceAddress};
@@ -88,6 +88,27 @@ fn worked_grid_holds_last_lowest_highest_and_age() {
     // Never available in any row: no column at all.
     assert!(batch.column_by_name("cruise_set_speed_q").is_some());
     assert!(batch.column_by_name("tire_pressure_at_21").is_none());
+}
+
+#[test]
+fn pressures_of_tires_say_how_they_came_to_be_and_how_old_they_are() {
+    // A tire sensor at 0 and 5 s with an error between; the line sampled at 1 s.
+    let text = "(1700000000.000000) can0 18FEF433#0064FFFFFFFFFFFF\n\
+        (1700000001.000000) can0 18FE7A33#20032003FFFFFFFF\n\
+        (1700000002.000000) can0 18FEF433#00FEFFFFFFFFFFFF\n\
+        (1700000005.000000) can0 18FEF433#0064FFFFFFFFFFFF\n";
+    let (_folder, imported) = import(text, &[]);
+    let (batch, metadata) = table(&imported.folder.join("grid/2023-11-14.parquet"));
+    let ages = |name: &str| -> Vec<Option<u32>> {
+        batch.column_by_name(name).unwrap().as_primitive::<UInt32Type>().iter().collect()
+    };
+    let some = |seconds: &[u32]| seconds.iter().copied().map(Some).collect::<Vec<_>>();
+    assert_eq!(ages("tire_pressure_at_00_age"), some(&[0, 1, 2, 3, 4, 0]));
+    let line = ages("drive_channel_pressure_age");
+    assert_eq!((line[0], &line[1..]), (None, &some(&[0, 1, 2, 3, 4])[..]));
+    let told = metadata.iter().find(|(key, _)| key == "airtide.measured").unwrap().1.as_str();
+    assert!(told.contains("tire_pressure_at_00=tire sensor"), "{told}");
+    assert!(told.contains("drive_channel_pressure=line sampled"), "{told}");
 }
 
 #[test]

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use arrow_array::ArrayRef;
+use arrow_array::{ArrayRef, UInt32Array};
 use arrow_schema::Field;
 
 use super::column::{QUALITY, Storage, numbers, qualities, quality};
@@ -15,6 +15,7 @@ use super::route::{Day, Fix, OnRoute, RouteTold};
 use crate::definitions::Definitions;
 use crate::frame::Timestamp;
 use crate::identifier::SourceAddress;
+use crate::measured::Measured;
 use crate::read::Lane;
 use crate::read::clock::day_of;
 use crate::series::Quality;
@@ -147,6 +148,12 @@ struct Chosen<'a> {
     seconds: &'a [Second],
 }
 
+impl Chosen<'_> {
+    fn measured(&self) -> Option<Measured> {
+        Measured::of(self.signal.spn)
+    }
+}
+
 /// The earliest second that waits to be written.
 pub fn earliest(grids: &[GroupGrid]) -> Option<i64> {
     let cells = grids.iter().flat_map(|grid| grid.cells.values()).flatten();
@@ -165,6 +172,8 @@ pub struct Written {
     pub file: Target,
     /// What its columns hold.
     pub notes: Vec<String>,
+    /// How its pressures of tires came to be.
+    pub measured: Vec<String>,
     /// What the drive did on the route.
     pub route: RouteTold,
 }
@@ -194,6 +203,11 @@ pub fn write_day(
     for column in &chosen {
         fields.extend(column_fields(&column.name, column.signal));
         columns.extend(column_arrays(column, first, last));
+        if column.measured().is_some() {
+            let name = format!("{}{AGE}", column.name);
+            fields.push(Field::new(name, arrow_schema::DataType::UInt32, true));
+            columns.push(std::sync::Arc::new(ages(column, first, last)));
+        }
     }
     let day = on_route.map(|on_route| on_route_of(on_route, &chosen));
     if let Some(day) = &day {
@@ -211,7 +225,10 @@ pub fn write_day(
     });
     let of_route = day.iter().flat_map(|_| Day::notes());
     let notes = notes.chain(of_route).collect();
-    Ok(Some(Written { file, notes, route: day.map(|day| day.told).unwrap_or_default() }))
+    let measured =
+        chosen.iter().filter_map(|one| Some(format!("{}={}", one.name, one.measured()?)));
+    let measured = measured.collect();
+    Ok(Some(Written { file, notes, measured, route: day.map(|day| day.told).unwrap_or_default() }))
 }
 
 /// Positions of the chosen senders on the route, beside the speed of the wheels.
@@ -276,6 +293,24 @@ fn column_fields(name: &str, signal: &Signal) -> [Field; 4] {
         Field::new(format!("{name}_max"), data_type, true),
         Field::new(format!("{name}{QUALITY}"), arrow_schema::DataType::UInt8, false),
     ]
+}
+
+/// Ending of the column that says how many seconds old a number is.
+const AGE: &str = "_age";
+
+/// Seconds since the signal last had a value; null before it had one.
+fn ages(column: &Chosen<'_>, first: i64, last: i64) -> UInt32Array {
+    let values = column.seconds.iter().filter(|one| one.quality == Quality::Value);
+    let mut values = values.filter(|one| one.at >= first).peekable();
+    let mut had = None;
+    (first..=last)
+        .map(|second| {
+            if let Some(one) = values.next_if(|one| one.at == second) {
+                had = Some(one.at);
+            }
+            u32::try_from(second - had?).ok()
+        })
+        .collect()
 }
 
 fn column_arrays(column: &Chosen<'_>, first: i64, last: i64) -> [ArrayRef; 4] {

@@ -14,6 +14,7 @@ use super::route::{OnRoute, RouteTold};
 use crate::definitions::Definitions;
 use crate::frame::Timestamp;
 use crate::identifier::SourceAddress;
+use crate::measured::Measured;
 use crate::read::{Log, Loss, ReadError, Stretch, Told, read_all};
 
 /// Who is believed where several send the same signal.
@@ -99,7 +100,7 @@ pub struct Import<'a> {
     part: PathBuf,
     native: Vec<Native>,
     grids: Vec<GroupGrid>,
-    days: Vec<(Target, Vec<String>)>,
+    days: Vec<(Target, Vec<String>, Vec<String>)>,
     day: Option<i64>,
     written: BTreeSet<i64>,
     /// Seconds of a day whose file was closed.
@@ -210,7 +211,7 @@ impl<'a> Import<'a> {
                 write_day(part, grids, self.definitions, &self.choice, on_route, end_of_day)?;
             if let Some(day) = written {
                 self.route.append(&day.route);
-                self.days.push((day.file, day.notes));
+                self.days.push((day.file, day.notes, day.measured));
             }
         }
         Ok(())
@@ -233,18 +234,24 @@ impl<'a> Import<'a> {
                 .iter()
                 .map(|signal| format!("{}={},{}", signal.name, signal.spn, signal.unit.sign()));
             let columns = columns.collect::<Vec<_>>().join(";");
+            let measured = group.signals.iter().filter_map(|signal| {
+                Some(format!("{}={}", signal.name, Measured::of(signal.spn)?))
+            });
+            let measured = measured.collect::<Vec<_>>().join(";");
             for file in native.into_files() {
                 let mut metadata = general.clone();
                 metadata.push(("pgn", group.pgn.to_string()));
                 metadata.push(("columns", columns.clone()));
+                metadata.push(("measured", measured.clone()));
                 file.finish(&metadata)?;
                 files += 1;
             }
         }
-        for (file, notes) in std::mem::take(&mut self.days) {
+        for (file, notes, measured) in std::mem::take(&mut self.days) {
             let mut metadata = general.clone();
             metadata.push(("grid_s", "1".to_owned()));
             metadata.push(("columns", notes.join(";")));
+            metadata.push(("measured", measured.join(";")));
             file.finish(&metadata)?;
             files += 1;
         }
