@@ -231,7 +231,6 @@ fn locks_are_to_stay_open_from_half_a_percent() {
     haul.combination.groups[0].driven = true;
     let found = effects(&haul);
     let slip = way(&found, SPUR, Run::Empty, Way::Plan).wind_up.clone().unwrap().unwrap();
-    assert_eq!(slip.leave_locks_open(), slip.slip.middle >= plan::effect::WIND_UP);
     let mut small = slip.clone();
     small.slip.middle = 0.0049;
     assert!(!small.leave_locks_open());

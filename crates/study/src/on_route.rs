@@ -2,9 +2,9 @@
 
 use quantity::{Length, Time};
 use survey::Survey;
-use survey::track::{self, Position, Track};
+use survey::track::{self, Position, Track, TrackError};
 
-use crate::{NamedError, Opened, road};
+use crate::{NamedError, Opened, road, route_track};
 
 /// How far from the route a position may lie and still be on it: width of the road and its lay-bys,
 /// the error of the receiver and that of the recorded track. Common practice, no source.
@@ -16,14 +16,19 @@ pub enum OnRouteError {
     /// No such haul.
     #[error(transparent)]
     Named(#[from] NamedError),
+    /// The track of its route cannot be read.
+    #[error(transparent)]
+    Track(#[from] TrackError),
     /// Its route has no recorded track.
     #[error(
-        "the route of '{haul}' has no track that can be read; record it as GPX, GeoJSON or KML and name the \
-         file in its key 'track'"
+        "the route of '{haul}' has no track; record it as GPX, GeoJSON, KML or CSV and name the file in \
+         the key 'track' of routes/{route}.toml"
     )]
     NoTrack {
         /// The haul.
         haul: String,
+        /// Its route.
+        route: String,
     },
 }
 
@@ -44,14 +49,11 @@ impl HaulRoute {
     /// [`OnRouteError`] where no haul fits, or its route has no track.
     pub fn of(opened: &Opened, survey: &Survey, haul: Option<&str>) -> Result<Self, OnRouteError> {
         let haul = road::haul_of(survey, road::Named { haul, combination: None })?;
-        let files = survey.bases.get(&haul.name).map(|basis| &basis.files);
-        let is_track = |file: &&String| {
-            let file = file.to_ascii_lowercase();
-            [".gpx", ".geojson", ".kml"].iter().any(|end| file.ends_with(end))
-        };
-        let read = |file: &String| track::read(opened.folder.bytes(file)?, file).ok();
-        let track = files.into_iter().flatten().filter(is_track).find_map(read);
-        let track = track.ok_or_else(|| OnRouteError::NoTrack { haul: haul.name.clone() })?;
+        let route = &haul.route.name;
+        let track = route_track(&opened.folder, route)?.ok_or_else(|| OnRouteError::NoTrack {
+            haul: haul.name.clone(),
+            route: route.clone(),
+        })?;
         let scale = haul.route.length() / track.length();
         Ok(Self { name: haul.route.name.clone(), track, scale })
     }

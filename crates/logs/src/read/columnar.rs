@@ -5,7 +5,6 @@
 //! data as bytes or as digits.
 
 use std::io::{self, BufReader, Read};
-use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::{Arc, Mutex};
 
 use arrow_array::cast::AsArray;
@@ -30,6 +29,7 @@ use super::Frames;
 use super::batch::{Batch, Interfaces};
 use super::digest::Sought;
 use super::error::ReadError;
+use super::guarded::guarded;
 use super::losses::{Loss, Place};
 use super::open::Format;
 use super::table::{Columns, data_of_digits, is_yes, number_of_digits, time_of_text};
@@ -188,14 +188,6 @@ impl Frames for Columnar {
         }
         batch.interfaces = self.interfaces.clone();
         Ok(Some(batch))
-    }
-}
-
-/// What the library gives; where a broken file makes it panic, that is a problem of the file.
-fn guarded<T, E: std::fmt::Display>(work: impl FnOnce() -> Result<T, E>) -> Result<T, String> {
-    match catch_unwind(AssertUnwindSafe(work)) {
-        Ok(done) => done.map_err(|error| error.to_string()),
-        Err(_) => Err("its lengths contradict each other".to_owned()),
     }
 }
 

@@ -15,6 +15,8 @@ pub mod clock;
 pub mod columnar;
 mod digest;
 mod error;
+#[cfg(feature = "store")]
+mod guarded;
 pub mod hex;
 mod input;
 pub mod log;

@@ -59,10 +59,13 @@ export function kindOf(ending: string): Kind | null {
 
 const BASE: Record<string, Kind> = { kPa: "pressure", kg: "load", "m/s": "speed", K: "temperature-step", "°C": "temperature" };
 
-/// What a law says where it does not hold, every number with a base unit after it in the reader's unit.
+/// What a law says where it does not hold, every number with a base unit after it in the reader's unit;
+/// of a range both ends.
 export function inTheirUnits(reason: string): string {
-  return reason.replace(/(-?\d+(?:\.\d+)?) (kPa|kg|m\/s|K|°C)(?![\w/])/g, (_, value: string, unit: string) => {
+  return reason.replace(/(?:(-?\d+(?:\.\d+)?) to )?(-?\d+(?:\.\d+)?) (kPa|kg|m\/s|K|°C)(?![\w/])/g, (all, low: string | undefined, high: string, unit: string) => {
     const kind = BASE[unit];
-    return kind ? amount(Number(value) * (unit === "m/s" ? 3.6 : 1), kind) : `${value} ${unit}`;
+    if (!kind) return all;
+    const base = (text: string) => Number(text) * (unit === "m/s" ? 3.6 : 1);
+    return `${low === undefined ? "" : `${number(base(low), kind)} to `}${amount(base(high), kind)}`;
   });
 }

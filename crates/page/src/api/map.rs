@@ -6,8 +6,7 @@ use axum::Json;
 use axum::extract::rejection::QueryRejection;
 use axum::extract::{Query, State};
 use serde::Deserialize;
-use serde_json::Value;
-use survey::{Folder, track, written_values};
+use study::route_track;
 use view::{MapDocument, RouteView};
 
 use super::work::reading;
@@ -35,22 +34,12 @@ pub async fn map(
         let haul = hauls.find(|haul| haul.route.name == wanted.route).ok_or_else(|| {
             Failure::survey(format!("no haul without errors runs on route '{}'", wanted.route))
         })?;
-        let points = match track(&snapshot.opened.folder, &wanted.route)? {
+        let track = route_track(&snapshot.opened.folder, &wanted.route);
+        let points = match track.map_err(Failure::survey)? {
             Some(track) => track.on_a_plane(MOST_POINTS),
             None => Vec::new(),
         };
         Ok(Json(MapDocument::new(RouteView::from(haul), &points)))
     })
     .await
-}
-
-/// The recorded track that the route's file names.
-fn track(folder: &Folder, route: &str) -> Answer<Option<track::Track>> {
-    let file = format!("routes/{route}.toml");
-    let values = folder.bytes(&file).and_then(|bytes| written_values(&file, bytes));
-    let path = values.as_ref().and_then(|values| values.get("track")).and_then(Value::as_str);
-    let Some((path, bytes)) = path.and_then(|path| Some((path, folder.bytes(path)?))) else {
-        return Ok(None);
-    };
-    track::read(bytes, path).map(Some).map_err(Failure::survey)
 }

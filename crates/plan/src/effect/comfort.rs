@@ -104,7 +104,7 @@ fn ride(
 }
 
 /// Slip between locked driven axles from which it is told: common practice, no source.
-pub const WIND_UP: f64 = 0.005;
+const WIND_UP: f64 = 0.005;
 
 /// Difference of rolling circumference between driven axles that hold different pressures.
 #[derive(Debug, Clone, PartialEq)]

@@ -9,7 +9,6 @@ use super::band::{Band, Finding, NotAssessed};
 use super::soil::{cone_index, is_soft};
 use super::tire::OnTire;
 use super::way::{Run, Way, Ways};
-use crate::window::CellId;
 
 /// Where the tires of a group roll easiest: softer, and the tire's own loss grows; harder, and it
 /// sinks in further.
@@ -48,13 +47,7 @@ pub(super) fn least_resistance(
     if !is_soft(leg.surface) {
         return None;
     }
-    let id = CellId {
-        channel,
-        load_state: run.load_state(ways.haul),
-        chain_state: 0,
-        rung: ways.rung(Way::Plan, run, leg_index)?,
-    };
-    let window = ways.ladder.cell(id)?.window.as_ref()?;
+    let window = ways.cell(Way::Plan, run, leg_index, channel)?.window.as_ref()?;
     let range = PressureRange {
         low: window.governing_minimum().pressure,
         high: window.governing_maximum().pressure,

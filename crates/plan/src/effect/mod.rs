@@ -26,7 +26,7 @@ use model::route::Surface;
 
 pub use band::{Band, Finding, Input, NotAssessed};
 pub use climb::{Grade, Grades, RESERVE, SLIP, Verdict};
-pub use comfort::{Heat, WIND_UP, WindUp};
+pub use comfort::{Heat, WindUp};
 pub use depth::DepthProfile;
 pub use gravel::{GravelEffect, Thickness};
 pub use least_resistance::LeastResistance;

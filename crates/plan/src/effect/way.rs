@@ -8,7 +8,7 @@ use quantity::{ColdPressure, GaugePressure, Length, Mass, Speed};
 use crate::drive::Driven;
 use crate::ladder::Ladder;
 use crate::sections::wanted_rung;
-use crate::window::CellId;
+use crate::window::{Cell, CellId};
 
 /// A way to run the haul.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -71,8 +71,7 @@ pub struct Held {
 /// Who runs how: load states by way, and rungs by leg.
 pub(crate) struct Ways<'a> {
     pub haul: &'a HaulCycle,
-    /// The ladder of the plan.
-    pub ladder: &'a Ladder,
+    ladder: &'a Ladder,
     /// Rung of each leg on the empty and on the laden run of the plan.
     rungs: [Vec<Option<usize>>; 2],
     /// The fastest rung that is possible laden.
@@ -128,15 +127,19 @@ impl<'a> Ways<'a> {
             let cold = combination.groups[group].fixed_pressure?;
             return Some(Held { cold, rolling: cold.at_reference() });
         };
+        let set = self.cell(way, run, leg, channel)?.set.as_ref()?;
+        Some(Held { cold: set.cold, rolling: set.vented })
+    }
+
+    /// The cell that a channel is on.
+    pub fn cell(&self, way: Way, run: Run, leg: usize, channel: usize) -> Option<&'a Cell> {
         let rung = self.rung(way, run, leg)?;
         let load_state = match way {
             Way::Plan => run.load_state(self.haul),
             // What is held all the way must carry the load.
             _ => self.haul.laden_state,
         };
-        let id = CellId { channel, load_state, chain_state: 0, rung };
-        let set = self.ladder.cell(id)?.set.as_ref()?;
-        Some(Held { cold: set.cold, rolling: set.vented })
+        self.ladder.cell(CellId { channel, load_state, chain_state: 0, rung })
     }
 
     /// Mean load on a tire of a group; `None` where it is lifted.

@@ -27,7 +27,7 @@ use quantity::{Length, Time};
 use rayon::prelude::*;
 use tempfile::NamedTempFile;
 
-use crate::{Opened, Planned};
+use crate::{Opened, Planned, route_track};
 
 use self::bus::{Bus, TIRES, location};
 use self::clock::LogClock;
@@ -118,6 +118,9 @@ pub enum MakeError {
     /// The truck cannot be made ready.
     #[error(transparent)]
     Truck(#[from] TruckError),
+    /// The track of the route cannot be read.
+    #[error(transparent)]
+    Track(#[from] survey::track::TrackError),
     /// The route cannot be cut into cells.
     #[error(transparent)]
     Course(#[from] CourseError),
@@ -178,8 +181,7 @@ pub fn make_logs(
             }
         }
     }
-    let files = survey.and_then(|survey| survey.bases.get(&haul.name)).map(|basis| &basis.files);
-    let line = Line::of_haul(&opened.folder, files.into_iter().flatten(), haul.route.length());
+    let line = Line::of_route(route_track(&opened.folder, &haul.route.name)?, haul.route.length());
     let courses = Course::of_haul(haul, CELL, &DrivingStyle::default())?;
     let maker = Maker { planned, order, line: &line, courses: &courses };
     // Every fault finds its place before anything is written.

@@ -2,7 +2,6 @@
 
 use haul::chance::{normal, uniform};
 use quantity::{Length, Time};
-use survey::Folder;
 use survey::track::{Track, TrackPoint};
 
 /// Error of a receiver to each side, m, one standard deviation: common practice, no source.
@@ -34,20 +33,9 @@ pub(super) struct Line {
 }
 
 impl Line {
-    /// The track among the files of a haul, or a line at sea where the survey has none.
-    pub fn of_haul<'a>(
-        folder: &Folder,
-        files: impl Iterator<Item = &'a String>,
-        length: Length,
-    ) -> Self {
-        let is_track = |file: &&String| {
-            let file = file.to_ascii_lowercase();
-            [".gpx", ".geojson", ".kml"].iter().any(|end| file.ends_with(end))
-        };
-        let read = |file: &String| -> Option<Track> {
-            survey::track::read(folder.bytes(file)?, file).ok()
-        };
-        match files.filter(is_track).find_map(read) {
+    /// The recorded track of a route of this length, or a line at sea where it has none.
+    pub fn of_route(track: Option<Track>, length: Length) -> Self {
+        match track {
             Some(track) => {
                 let stretch = track.length() / length;
                 Self { points: track.points, stretch }
@@ -182,7 +170,7 @@ mod tests {
 
     #[test]
     fn without_a_track_the_line_lies_at_sea() {
-        let line = Line::of_haul(&Folder::default(), [].iter(), Length::from_km(10.0));
+        let line = Line::of_route(None, Length::from_km(10.0));
         assert!(!line.is_surveyed());
         let (a, b) = (line.at(Length::ZERO), line.at(Length::from_m(DEGREE)));
         assert!((b.longitude - a.longitude - 1.0).abs() < 1e-12);
